@@ -1,0 +1,2 @@
+/** Pondtally's jobs: partner files to result tables. */
+package pondtally;

@@ -1,0 +1,2 @@
+/** Pondtally's reports: result tables to workbook, charts, page and document. */
+package pondtally.reports;
