@@ -1,0 +1,20 @@
+package pondtally.check;
+
+import java.io.Serializable;
+
+/**
+ * How many rows of a sheet met each fate. The four fates always add up to the rows read.
+ *
+ * @param read rows that hold anything, headings not counted
+ */
+public record RowCounts(long read, long used, long changed, long setAside, long duplicate)
+    implements Serializable {
+
+  public RowCounts {
+    if (read != used + changed + setAside + duplicate) {
+      throw new IllegalStateException(
+          "row account does not add up: read %d, used %d, changed %d, set aside %d, duplicate %d"
+              .formatted(read, used, changed, setAside, duplicate));
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package pondtally.table;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Writes result tables as an open data package: one CSV file a table (RFC 4180, UTF-8) and {@code
+ * datapackage.json} with their Table Schema descriptors, row counts and SHA-256 sums.
+ */
+public final class ResultPackage {
+
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  private ResultPackage() {}
+
+  /**
+   * Writes {@code tables} into the existing folder {@code folder}.
+   *
+   * @param facts what reports have to know besides the tables (region, data cut, base year,
+   *     definitions), by name
+   */
+  public static void write(Path folder, List<ResultTable> tables, Map<String, String> facts)
+      throws IOException {
+    ObjectNode root = JSON.createObjectNode();
+    root.put("profile", "tabular-data-package");
+    root.put("name", "pondtally-tables");
+    ObjectNode factsNode = root.putObject("pondtally");
+    new TreeMap<>(facts).forEach(factsNode::put);
+    ArrayNode resources = root.putArray("resources");
+    for (ResultTable table : tables) {
+      Path file = folder.resolve(table.name() + ".csv");
+      writeCsv(file, table);
+      describe(resources.addObject(), table, file);
+    }
+    Files.writeString(
+        folder.resolve("datapackage.json"),
+        JSON.writeValueAsString(root) + "\n",
+        StandardCharsets.UTF_8);
+  }
+
+  private static void writeCsv(Path file, ResultTable table) throws IOException {
+    List<Column> columns = table.spec().columns();
+    try (BufferedWriter out = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
+        CSVPrinter csv = new CSVPrinter(out, CSVFormat.RFC4180)) {
+      csv.printRecord(columns.stream().map(Column::name));
+      Object[] cells = new Object[columns.size()];
+      for (Object[] row : table.rows()) {
+        for (int i = 0; i < cells.length; i++) {
+          cells[i] = CellText.of(columns.get(i).type(), row[i]);
+        }
+        csv.printRecord(cells);
+      }
+    }
+  }
+
+  private static void describe(ObjectNode resource, ResultTable table, Path file)
+      throws IOException {
+    resource.put("name", table.name());
+    resource.put("title", table.spec().title());
+    resource.put("path", file.getFileName().toString());
+    resource.put("format", "csv");
+    resource.put("encoding", "utf-8");
+    resource.put("hash", "sha256:" + sha256(file));
+    resource.put("rows", table.rows().size());
+    ArrayNode fields = resource.putObject("schema").putArray("fields");
+    for (Column column : table.spec().columns()) {
+      ObjectNode field = fields.addObject();
+      field.put("name", column.name());
+      field.put("type", column.type().schemaName());
+      if (!column.unit().isEmpty()) {
+        field.put("unit", column.unit());
+      }
+      field.put("description", column.description());
+      if (column.isPrivate()) {
+        field.put("private", true);
+      }
+    }
+  }
+
+  /** SHA-256 of a file, in hexadecimal. */
+  public static String sha256(Path file) throws IOException {
+    try (var in = Files.newInputStream(file)) {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      byte[] buffer = new byte[1 << 16];
+      for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+        digest.update(buffer, 0, n);
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package pondtally.table;
+
+import java.util.Comparator;
+
+/**
+ * The order of rows in a result table: by the key columns from left to right, empty cells first.
+ */
+final class RowOrder {
+
+  private RowOrder() {}
+
+  static Comparator<Object[]> byKey(TableSpec spec) {
+    int keys = spec.keyColumns();
+    return (a, b) -> {
+      for (int i = 0; i < keys; i++) {
+        int order = compareCells(a[i], b[i]);
+        if (order != 0) {
+          return order;
+        }
+      }
+      return 0;
+    };
+  }
+
+  private static int compareCells(Object a, Object b) {
+    if (a == null || b == null) {
+      return Boolean.compare(a != null, b != null);
+    }
+    if (a instanceof Number x && b instanceof Number y) {
+      return Double.compare(x.doubleValue(), y.doubleValue());
+    }
+    return a.toString().compareTo(b.toString());
+  }
+}

@@ -1,0 +1,46 @@
+package pondtally.reports.table;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One row of a result table, read by column name. A cell that is not known is empty, never zero.
+ */
+public final class Row {
+
+  private final Table table;
+  private final String[] cells;
+
+  Row(Table table, String[] cells) {
+    this.table = table;
+    this.cells = cells;
+  }
+
+  /** The cell as text; empty where not known. */
+  public String text(String column) {
+    return cells[table.index(column)];
+  }
+
+  /** A number or integer cell. */
+  public OptionalDouble number(String column) {
+    String cell = text(column);
+    return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+  }
+
+  /** An integer cell that is always filled. */
+  public long count(String column) {
+    return Long.parseLong(text(column));
+  }
+
+  /** A date cell. */
+  public Optional<LocalDate> date(String column) {
+    String cell = text(column);
+    return cell.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(cell));
+  }
+
+  /** Whether a boolean cell says true; a cell that is not known says false. */
+  public boolean isTrue(String column) {
+    return text(column).equals("true");
+  }
+}
