@@ -1,0 +1,48 @@
+package pondtally.history;
+
+import java.io.Serializable;
+import java.util.List;
+import pondtally.record.Install;
+import pondtally.record.RetiredReason;
+
+/**
+ * Everything known about one device up to the data cut. Times are half days since 1970-01-01.
+ *
+ * @param install its first install record
+ * @param entryOn from when the program followed it
+ * @param lastVisitOn null where it was never visited by the data cut
+ * @param endedOn when it was retired or removed; null where it was not
+ * @param endReason why, where that was recorded; else null
+ * @param failedAtEnd whether it stood failed when it ended: then there is no competing end
+ * @param lives its service lives, in order; at least one
+ * @param failures all failures after entry, in order
+ * @param state at the data cut
+ * @param verified from entry to last visit (or end); empty where never visited
+ * @param functional the verified stretches less the time from each failure's midpoint to its
+ *     restart
+ * @param lastKnownGoodOn last day it was known not failed, after the last visit's action; null
+ *     where it stands failed or ended
+ */
+public record DeviceHistory(
+    Install install,
+    int entryOn,
+    Integer lastVisitOn,
+    Integer endedOn,
+    RetiredReason endReason,
+    boolean failedAtEnd,
+    List<Life> lives,
+    List<Failure> failures,
+    DeviceState state,
+    Stretches verified,
+    Stretches functional,
+    Integer lastKnownGoodOn)
+    implements Serializable {
+
+  public String deviceId() {
+    return install.deviceId();
+  }
+
+  public String siteId() {
+    return install.siteId();
+  }
+}
