@@ -11,7 +11,8 @@ public record RowCounts(long read, long used, long changed, long setAside, long 
     implements Serializable {
 
   public RowCounts {
-    if (read != used + changed + setAside + duplicate) {
+    if (Math.min(Math.min(used, changed), Math.min(setAside, duplicate)) < 0
+        || read != used + changed + setAside + duplicate) {
       throw new IllegalStateException(
           "row account does not add up: read %d, used %d, changed %d, set aside %d, duplicate %d"
               .formatted(read, used, changed, setAside, duplicate));

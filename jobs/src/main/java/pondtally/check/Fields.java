@@ -1,0 +1,87 @@
+package pondtally.check;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import pondtally.record.Sourced;
+
+/**
+ * The fields of a row by name, so that rows of every table can be compared in the same way. Where a
+ * row stands and who sent it are not part of what it says.
+ */
+final class Fields {
+
+  private static final ClassValue<List<RecordComponent>> CONTENT =
+      new ClassValue<>() {
+        @Override
+        protected List<RecordComponent> computeValue(Class<?> type) {
+          return Arrays.stream(type.getRecordComponents())
+              .filter(c -> !c.getName().equals("origin") && !c.getName().equals("partner"))
+              .toList();
+        }
+      };
+
+  private Fields() {}
+
+  /** What the row says: its values in the order of its fields, null for empty. */
+  static List<Object> content(Sourced row) {
+    List<Object> values = new ArrayList<>();
+    for (RecordComponent field : CONTENT.get(row.getClass())) {
+      values.add(read(field, row));
+    }
+    return values;
+  }
+
+  /** How many fields hold something. */
+  static int filled(Sourced row) {
+    return (int) content(row).stream().filter(Objects::nonNull).count();
+  }
+
+  /** {@code watershed ("99010203" there, "99010204" here)} for each field that differs. */
+  static <T extends Sourced> List<String> differences(T there, T here) {
+    List<String> texts = new ArrayList<>();
+    for (RecordComponent field : CONTENT.get(here.getClass())) {
+      Object first = read(field, there);
+      Object second = read(field, here);
+      if (!Objects.equals(first, second)) {
+        String name = nameOf(field);
+        texts.add(
+            "%s (%s there, %s here)"
+                .formatted(name, Words.value(name, first), Words.value(name, second)));
+      }
+    }
+    return texts;
+  }
+
+  /** The same row without the value of one optional field. */
+  static <T extends Sourced> T without(T row, String field) {
+    RecordComponent[] all = row.getClass().getRecordComponents();
+    Object[] values =
+        Arrays.stream(all).map(c -> nameOf(c).equals(field) ? null : read(c, row)).toArray();
+    Class<?>[] types = Arrays.stream(all).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    try {
+      @SuppressWarnings("unchecked") // the canonical constructor of row's own class
+      Constructor<T> constructor = (Constructor<T>) row.getClass().getDeclaredConstructor(types);
+      return constructor.newInstance(values);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("no copy of " + row.getClass() + " without " + field, e);
+    }
+  }
+
+  private static Object read(RecordComponent field, Sourced row) {
+    try {
+      return field.getAccessor().invoke(row);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("unreadable field " + field, e);
+    }
+  }
+
+  /** Our name of a field, as it stands in files: {@code installedOn} is {@code installed_on}. */
+  private static String nameOf(RecordComponent field) {
+    return field.getName().replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,11 @@
+package pondtally.check;
+
+import org.junit.jupiter.api.Test;
+
+class ClusterChecksTest {
+
+  @Test
+  void aSoundClusterPasses() {
+    TestCluster.sound().finds().judges();
+  }
+}
