@@ -105,7 +105,7 @@ final class HistoryMaker {
   /** A partly blocked device is seen only near its failure, and not always. */
   private boolean reducedBy(LocalDate day) {
     double daysLeft = failureAge - ChronoUnit.DAYS.between(lifeStart, day);
-    return people.chance(daysLeft < 150 ? 0.09 : 0.0005);
+    return people.chance(daysLeft < 150 ? 0.12 : 0.0005);
   }
 
   private void visitFailed(LocalDate day) {

@@ -27,65 +27,60 @@ final class InstallRows {
     Draw draw = Draw.of("install-row", device.id());
     Row row = new Row().with("device_id", device.id()).with("site_id", device.site().id());
     row.with("installed_on", device.installedOn());
-    build(device, device.pipe(), device.toSpecification(), draw, row);
+    build(device, device.pipe(), draw, row);
     effort(device, draw, row);
     row.with("tracked_from", device.trackedFrom());
     return row.with("retired_on", history.retiredOn())
         .with("retired_reason", history.retiredReason());
   }
 
-  /** A rebuilt device is built to specification; its labor is the replacement visit's. */
+  /** A rebuilt device has the flaws of the first; its labor is the replacement visit's. */
   private static Row redesigned(Device device, Visit visit) {
     Draw draw = Draw.of("redesign-row", device.id(), visit.on().toString());
     Row row = new Row().with("device_id", device.id()).with("site_id", device.site().id());
     row.with("installed_on", visit.on());
-    build(device, visit.design(), device.toSpecification(), draw, row);
+    build(device, visit.design(), draw, row);
     return row.with("crew", device.crew())
         .with("funder", device.site().partner().funder(visit.on().getYear()));
   }
 
-  private static void build(Device device, SampleTruth.Pipe pipe, boolean met, Draw draw, Row row) {
+  private static void build(Device device, SampleTruth.Pipe pipe, Draw draw, Row row) {
+    Build build = Build.of(device, pipe);
     row.with("device_kind", device.kind()).with("pipe_wall", pipe.wall);
     boolean recorded = draw.chance(0.85);
-    int fault = met ? -1 : draw.between(0, 4);
-    fence(pipe, fault, recorded, draw, row);
-    if (pipe != SampleTruth.Pipe.FENCE_ONLY) {
-      row.with("pipe_diameter_in", pipe.diameterIn);
-      row.with("pipe_length_ft", pipeLengthFt(device));
-      pipe(pipe, fault, recorded, draw, row);
+    fence(build, recorded, draw, row);
+    if (build.hasPipe()) {
+      row.with("pipe_diameter_in", pipe.diameterIn).with("pipe_length_ft", build.lengthFt());
+      row.with("section_length_ft", build.sectionFt());
+      if (recorded) {
+        details(build, row);
+      }
     }
   }
 
-  static int pipeLengthFt(Device device) {
-    return 20 * Draw.of("length", device.id()).between(1, 3);
-  }
-
-  private static void fence(
-      SampleTruth.Pipe pipe, int fault, boolean recorded, Draw draw, Row row) {
-    double across = pipe.diameterIn >= 15 ? 6.0 : 5.0;
-    row.with("fence_diameter_ft", fault == 0 ? across - 1 : across, 1);
-    row.with("fence_wire_gauge", fault == 1 ? 10 : draw.between(4, 6));
-    row.with("fence_form", fault == 1 || fault == 2 ? "roll" : "panel");
+  private static void fence(Build build, boolean recorded, Draw draw, Row row) {
+    double across = build.pipe().diameterIn >= 15 ? 6.0 : 5.0;
+    int flaw = build.flaw();
+    row.with("fence_diameter_ft", flaw == 0 ? across - 1 : across, 1);
+    row.with("fence_wire_gauge", flaw == 1 ? 10 : draw.between(4, 6));
+    row.with("fence_form", flaw == 1 || flaw == 2 ? "roll" : "panel");
     if (recorded) {
       row.with("fence_mesh_in", 6);
     }
   }
 
-  private static void pipe(SampleTruth.Pipe pipe, int fault, boolean recorded, Draw draw, Row row) {
-    row.with("section_length_ft", pipe.wall.equals("dual") && fault != 4 ? 10 : 20);
-    if (!recorded) {
-      return;
+  private static void details(Build build, Row row) {
+    int flaw = build.flaw();
+    if (!build.pipe().wall.equals("smooth")) {
+      boolean dual = build.pipe().wall.equals("dual");
+      row.with("top_slits", flaw == 3 ? 0 : 1);
+      row.with("bottom_slits", dual ? (flaw == 3 ? 2 : 4) : 0);
+      row.with("gas_holes", dual && flaw != 3 ? "yes" : "no");
     }
-    if (!pipe.wall.equals("smooth")) {
-      boolean dual = pipe.wall.equals("dual");
-      row.with("top_slits", fault == 3 ? 0 : 1);
-      row.with("bottom_slits", dual ? (fault == 3 ? 2 : 4) : 0);
-      row.with("gas_holes", dual && fault != 3 ? "yes" : "no");
-    }
-    row.with("weights", fault == 2 ? 0 : draw.between(4, 8));
-    row.with("inlet_tied", fault == 0 || fault == 4 ? "no" : "yes");
-    row.with("outlet_highest", fault == 3 ? "no" : "yes");
-    row.with("pipe_covered", fault == 4 ? "no" : "yes");
+    row.with("weights", build.weights());
+    row.with("inlet_tied", flaw == 0 || flaw == 4 ? "no" : "yes");
+    row.with("outlet_highest", flaw == 3 ? "no" : "yes");
+    row.with("pipe_covered", flaw == 4 ? "no" : "yes");
   }
 
   private static void effort(Device device, Draw draw, Row row) {
@@ -98,8 +93,7 @@ final class InstallRows {
     }
     if (partner == Partner.BRACKWEN) {
       double materials =
-          MaterialRows.expectedUsd(device.pipe(), pipeLengthFt(device))
-              * SampleTruth.inflation(year);
+          MaterialRows.expectedUsd(Build.of(device, device.pipe())) * SampleTruth.inflation(year);
       double labor = hours * SampleTruth.LABOR_RATE_USD * SampleTruth.inflation(year);
       row.with(
           "install_cost_usd", Math.round((materials * draw.lognormal(1.0, 0.1) + labor) / 5) * 5);

@@ -34,25 +34,24 @@ final class MaterialRows {
   }
 
   /** What the materials of such a device cost in base-year dollars, without rental. */
-  static double expectedUsd(SampleTruth.Pipe pipe, int lengthFt) {
-    return needs(pipe, lengthFt).stream().mapToDouble(need -> need.quantity() * need.usd()).sum();
+  static double expectedUsd(Build build) {
+    return needs(build).stream().mapToDouble(need -> need.quantity() * need.usd()).sum();
   }
 
-  private static List<Need> needs(SampleTruth.Pipe pipe, int lengthFt) {
+  private static List<Need> needs(Build build) {
+    SampleTruth.Pipe pipe = build.pipe();
     List<Need> needs = new ArrayList<>();
-    if (pipe != SampleTruth.Pipe.FENCE_ONLY) {
-      int sections = lengthFt / (pipe.wall.equals("dual") ? 10 : 20);
-      needs.add(new Need("pipe", lengthFt, "ft", pipe.usdPerFoot));
-      if (sections > 1) {
-        needs.add(new Need("coupler", sections - 1, "each", 14 + 1.4 * pipe.diameterIn));
-      }
-      needs.add(new Need("weight", 6, "each", 6.50));
+    if (build.hasPipe()) {
+      needs.add(new Need("pipe", build.lengthFt(), "ft", pipe.usdPerFoot));
+      needs.add(new Need("coupler", build.sections() - 1, "each", 14 + 1.4 * pipe.diameterIn));
+      needs.add(new Need("weight", build.weights(), "each", 6.50));
     }
-    int panels = pipe == SampleTruth.Pipe.FENCE_ONLY ? 6 : pipe.diameterIn >= 15 ? 5 : 4;
+    int panels = !build.hasPipe() ? 6 : pipe.diameterIn >= 15 ? 5 : 4;
     needs.add(new Need("fence-panel", panels, "each", 58.0));
     needs.add(new Need("fastener", 2, "box", 17.50));
     needs.add(new Need("wire", 1, "coil", 26.0));
-    needs.add(new Need("post", pipe == SampleTruth.Pipe.FENCE_ONLY ? 8 : 4, "each", 9.25));
+    needs.add(new Need("post", build.hasPipe() ? 4 : 8, "each", 9.25));
+    needs.removeIf(need -> need.quantity() == 0);
     return needs;
   }
 
@@ -63,7 +62,7 @@ final class MaterialRows {
     boolean dated = replacement || partner == Partner.ORRENBY;
     LocalDate bought = replacement || draw.chance(0.6) ? on : on.minusDays(draw.between(2, 40));
     List<Row> rows = new ArrayList<>();
-    for (Need need : needs(pipe, InstallRows.pipeLengthFt(device))) {
+    for (Need need : needs(Build.of(device, pipe))) {
       rows.add(line(device, need, on.getYear(), draw).with("purchased_on", dated ? bought : null));
     }
     if (draw.chance(0.12)) {

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -94,6 +96,70 @@ class SampleWorldTest {
           SampleTruth.causes(pipe).values().stream().mapToDouble(Double::doubleValue).sum();
       assertEquals(1.0, sum, 1e-9, pipe.name());
     }
+  }
+
+  /**
+   * Failures seen against the hazard summed over the time watched (a martingale, whatever the
+   * visits): a check of the generator itself. Within two standard errors of a Poisson count, by
+   * pipe type and by watershed.
+   */
+  @Test
+  void failuresAgreeWithTheTrueHazards() {
+    Map<String, double[]> seenAndExpected = new TreeMap<>();
+    for (History history : world.histories()) {
+      addLives(history, seenAndExpected);
+    }
+    assertEquals(14, seenAndExpected.size());
+    seenAndExpected.forEach(
+        (group, sums) ->
+            assertEquals(sums[1], sums[0], 2 * Math.sqrt(sums[1]), group + ": seen and expected"));
+  }
+
+  private static void addLives(History history, Map<String, double[]> sums) {
+    Device device = history.device();
+    for (int i = 0; i < history.lives().size(); i++) {
+      History.Life life = history.lives().get(i);
+      LocalDate until =
+          i + 1 < history.lives().size()
+              ? history.lives().get(i + 1).startedOn()
+              : lastVisit(history);
+      double entryAge = i == 0 ? ChronoUnit.DAYS.between(device.installedOn(), device.entry()) : 0;
+      double watched =
+          Math.max(entryAge, (double) ChronoUnit.DAYS.between(life.startedOn(), until));
+      boolean failed = life.failureAgeDays() <= watched;
+      double left = Math.min(life.failureAgeDays(), watched);
+      double expected =
+          device.hazard() * (hazard(life.pipe(), left) - hazard(life.pipe(), entryAge));
+      for (String group : List.of(life.pipe().name(), device.site().watershed().code())) {
+        double[] sum = sums.computeIfAbsent(group, g -> new double[2]);
+        sum[0] += failed ? 1 : 0;
+        sum[1] += expected;
+      }
+    }
+  }
+
+  /**
+   * Cumulative Weibull hazard at that age, for a device to specification in an ordinary watershed.
+   */
+  private static double hazard(SampleTruth.Pipe pipe, double ageDays) {
+    return Math.pow(ageDays / pipe.scaleDays, pipe.shape);
+  }
+
+  private static LocalDate lastVisit(History history) {
+    List<Visit> visits = history.visits();
+    return visits.isEmpty() ? history.device().entry() : visits.get(visits.size() - 1).on();
+  }
+
+  @Test
+  void someLateFollowedDevicesWereVisitedBefore() {
+    long before =
+        world.histories().stream()
+            .filter(
+                history ->
+                    history.visits().stream()
+                        .anyMatch(v -> v.on().isBefore(history.device().entry())))
+            .count();
+    assertTrue(before >= 3, "visited before entry: " + before);
   }
 
   @Test

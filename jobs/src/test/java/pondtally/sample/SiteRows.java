@@ -34,8 +34,11 @@ final class SiteRows {
     Draw draw = Draw.of("site-row", site.id());
     Row row = new Row().with("site_id", site.id());
     row.with("watershed", site.watershed().code()).with("setting", site.setting());
-    row.with("latitude", site.watershed().latitude() + draw.uniform(-0.09, 0.09), 4);
-    row.with("longitude", site.watershed().longitude() + draw.uniform(-0.09, 0.09), 4);
+    Draw pond = Draw.of("pond-place", site.pondId());
+    double latitude = site.watershed().latitude() + pond.uniform(-0.09, 0.09);
+    double longitude = site.watershed().longitude() + pond.uniform(-0.09, 0.09);
+    row.with("latitude", latitude + draw.uniform(-0.002, 0.002), 4);
+    row.with("longitude", longitude + draw.uniform(-0.002, 0.002), 4);
     row.with("landowner", landowner(site, draw));
     if (!site.pondId().equals(site.id())) {
       row.with("pond_id", site.pondId());
