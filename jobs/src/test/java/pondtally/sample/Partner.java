@@ -56,7 +56,7 @@ enum Partner {
       case TESSARBY -> new double[] {5, 4, 3, 0, 0, 0, 0, 0};
       case QUARRINDALE -> new double[] {0, 0, 0, 4, 4, 0, 0, 0};
       case BRACKWEN -> new double[] {0, 0, 4, 0, 0, 0, 6, 0};
-      case LOWMARROW -> new double[] {0, 0, 0, 0, 1, 6, 0, 2};
+      case LOWMARROW -> new double[] {0, 0, 0, 0, 2, 8, 0, 1};
     };
   }
 

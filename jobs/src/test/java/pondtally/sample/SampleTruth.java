@@ -12,11 +12,12 @@ import java.util.Map;
  */
 final class SampleTruth {
   /**
-   * Chosen among the numbers from 9901 up so that the failures of every pipe type and watershed lie
-   * within two Poisson standard errors of what these parameters expect: a sample that is like its
-   * truth.
+   * Chosen among the numbers from 9901 up for a sample that is like its truth: the failures of
+   * every pipe type and watershed lie within two Poisson standard errors of what these parameters
+   * expect, the watershed that is worse and the one that only looks so both show it, and the small
+   * one stays small.
    */
-  static final long SEED = 9946L;
+  static final long SEED = 9925L;
 
   static final LocalDate FIRST_DAY = LocalDate.of(2017, 3, 20);
   static final LocalDate AS_OF = LocalDate.of(2025, 12, 31);

@@ -29,7 +29,7 @@ class SampleWorldTest {
     assertEquals(182, world.sites().size());
     assertEquals(300, world.histories().size());
     assertEquals(8, world.sites().stream().map(Site::watershed).distinct().count());
-    between(2400, 2600, visits(visit -> true));
+    between(2400, 2700, visits(visit -> true));
     between(100, 160, visits(visit -> visit.condition().equals("failed")));
     between(8, 16, visits(visit -> visit.condition().equals("reduced")));
     between(
