@@ -18,11 +18,11 @@ final class HeadingIndex {
       for (String synonym : field.synonyms()) {
         add(table, synonyms, HeadingText.key(synonym), field);
       }
-      if (field.unit() != null) {
-        add(table, withoutUnit, HeadingText.of(field.name()).baseKey(), field);
+      String base = HeadingText.of(field.name()).baseKey();
+      if (field.unit() != null && !base.isEmpty()) {
+        add(table, withoutUnit, base, field);
       }
     }
-    withoutUnit.remove("");
   }
 
   private static void add(

@@ -6,58 +6,68 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Units that partners write, with their size in the base unit of the dimension. Sizes are exact: an
- * inch is 0.0254 m, a foot 0.3048 m (international yard and pound agreement, 1959), an acre 43,560
- * square feet.
+ * Units that partners write, with their size in a unit so small that all sizes are whole numbers: a
+ * ten-millionth of a meter, a hundred-millionth of a square meter, a minute. An inch is 0.0254 m, a
+ * foot 0.3048 m (international yard and pound agreement, 1959), an acre 43,560 square feet.
  */
 public enum Unit {
-  INCH(Dimension.LENGTH, 0.0254, "in", "inch", "inches", "ins", "\"", "″", "”", "''"),
-  FOOT(Dimension.LENGTH, 0.3048, "ft", "foot", "feet", "'", "′", "’"),
-  YARD(Dimension.LENGTH, 0.9144, "yd", "yard", "yards", "yds"),
-  MILE(Dimension.LENGTH, 1609.344, "miles", "mile", "mi"),
+  INCH(Dimension.LENGTH, 254_000, "inches", "in", "inch", "ins", "\"", "″", "”", "''"),
+  FOOT(Dimension.LENGTH, 3_048_000, "feet", "ft", "foot", "'", "′", "’"),
+  YARD(Dimension.LENGTH, 9_144_000, "yards", "yd", "yard", "yds"),
+  MILE(Dimension.LENGTH, 16_093_440_000L, "miles", "mi", "mile"),
   MILLIMETER(
-      Dimension.LENGTH, 0.001, "mm", "millimeter", "millimeters", "millimetre", "millimetres"),
+      Dimension.LENGTH, 10_000, "millimeters", "mm", "millimeter", "millimetre", "millimetres"),
   CENTIMETER(
-      Dimension.LENGTH, 0.01, "cm", "centimeter", "centimeters", "centimetre", "centimetres"),
-  METER(Dimension.LENGTH, 1, "m", "meter", "meters", "metre", "metres"),
-  KILOMETER(Dimension.LENGTH, 1000, "km", "kilometer", "kilometers", "kilometre", "kilometres"),
-  ACRE(Dimension.AREA, 4046.8564224, "acres", "acre", "ac"),
-  HECTARE(Dimension.AREA, 10_000, "ha", "hectare", "hectares"),
+      Dimension.LENGTH, 100_000, "centimeters", "cm", "centimeter", "centimetre", "centimetres"),
+  METER(Dimension.LENGTH, 10_000_000, "meters", "m", "meter", "metre", "metres"),
+  KILOMETER(
+      Dimension.LENGTH,
+      10_000_000_000L,
+      "kilometers",
+      "km",
+      "kilometer",
+      "kilometre",
+      "kilometres"),
+  ACRE(Dimension.AREA, 404_685_642_240L, "acres", "ac", "acre"),
+  HECTARE(Dimension.AREA, 1_000_000_000_000L, "hectares", "ha", "hectare"),
   SQUARE_METER(
       Dimension.AREA,
-      1,
+      100_000_000,
+      "square meters",
       "m²",
       "m2",
       "sqm",
       "squaremeter",
-      "squaremeters",
       "squaremetre",
       "squaremetres"),
-  SQUARE_FOOT(Dimension.AREA, 0.09290304, "ft²", "ft2", "sqft", "sf", "squarefoot", "squarefeet"),
-  SQUARE_KILOMETER(Dimension.AREA, 1_000_000, "km²", "km2", "sqkm", "squarekilometers"),
-  SQUARE_MILE(Dimension.AREA, 2_589_988.110336, "mi²", "mi2", "sqmi", "squaremiles"),
-  HOUR(Dimension.TIME, 60, "hours", "hour", "hrs", "hr", "h"),
-  MINUTE(Dimension.TIME, 1, "minutes", "minute", "mins", "min"),
-  DOLLAR(Dimension.MONEY, 1, "usd", "us$", "$", "dollars", "dollar", "usdollars"),
-  DEGREE(Dimension.ANGLE, 1, "degrees", "degree", "deg", "°");
+  SQUARE_FOOT(Dimension.AREA, 9_290_304, "square feet", "ft²", "ft2", "sqft", "sf", "squarefoot"),
+  SQUARE_KILOMETER(Dimension.AREA, 100_000_000_000_000L, "square kilometers", "km²", "km2", "sqkm"),
+  SQUARE_MILE(Dimension.AREA, 258_998_811_033_600L, "square miles", "mi²", "mi2", "sqmi"),
+  HOUR(Dimension.TIME, 60, "hours", "h", "hour", "hrs", "hr"),
+  MINUTE(Dimension.TIME, 1, "minutes", "min", "minute", "mins"),
+  DOLLAR(Dimension.MONEY, 1, "dollars", "USD", "usd", "us$", "$", "dollar", "usdollars"),
+  DEGREE(Dimension.ANGLE, 1, "degrees", "°", "degree", "deg");
 
   private static final Map<String, Unit> BY_SPELLING = new HashMap<>();
 
   static {
     for (Unit unit : values()) {
+      BY_SPELLING.put(key(unit.plural), unit);
       for (String spelling : unit.spellings) {
-        BY_SPELLING.put(spelling, unit);
+        BY_SPELLING.put(key(spelling), unit);
       }
     }
   }
 
   private final Dimension dimension;
-  private final double size;
+  private final long size;
+  private final String plural;
   private final String[] spellings;
 
-  Unit(Dimension dimension, double size, String... spellings) {
+  Unit(Dimension dimension, long size, String plural, String... spellings) {
     this.dimension = dimension;
     this.size = size;
+    this.plural = plural;
     this.spellings = spellings;
   }
 
@@ -66,9 +76,14 @@ public enum Unit {
     return dimension;
   }
 
-  /** How it is written in messages, for example {@code mm}. */
+  /** Short form for messages, for example {@code mm}. */
   public String symbol() {
     return spellings[0];
+  }
+
+  /** Name for messages, for example {@code millimeters}. */
+  public String plural() {
+    return plural;
   }
 
   /** {@code amount} of this unit, in {@code target}, which must be of the same dimension. */
@@ -76,12 +91,16 @@ public enum Unit {
     if (dimension != target.dimension) {
       throw new IllegalArgumentException(this + " does not convert to " + target);
     }
+    // Whole sizes: 304.8 mm are 12 in exactly, with no digit of noise.
     return this == target ? amount : amount * size / target.size;
   }
 
   /** The unit written as {@code text}, without regard to case, spaces and points. */
   public static Optional<Unit> find(String text) {
-    String key = text.toLowerCase(Locale.ROOT).replace(" ", "").replace(".", "");
-    return Optional.ofNullable(BY_SPELLING.get(key));
+    return Optional.ofNullable(BY_SPELLING.get(key(text)));
+  }
+
+  private static String key(String text) {
+    return text.toLowerCase(Locale.ROOT).replace(" ", "").replace(".", "");
   }
 }

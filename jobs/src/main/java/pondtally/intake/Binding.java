@@ -1,0 +1,87 @@
+package pondtally.intake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import pondtally.check.Severity;
+import pondtally.schema.FieldSchema;
+import pondtally.schema.HeadingMatch;
+
+/**
+ * Which column of a sheet is read as which field. Made once for a sheet; says what it leaves out.
+ *
+ * @param columns in the order of the sheet
+ * @param ignored columns that have a heading but are not read, with that heading
+ * @param width how many columns the headings reach
+ */
+record Binding(List<BoundColumn> columns, Map<Integer, String> ignored, int width) {
+
+  private record Candidate(int column, String heading, HeadingMatch match) {}
+
+  static Binding of(Headings headings, SheetClues clues, RowJudge judge) {
+    RawRow row = headings.row();
+    Converters converters = new Converters(headings.table(), clues, judge);
+    Map<String, List<Candidate>> byField = new TreeMap<>();
+    Map<Integer, String> ignored = new TreeMap<>();
+    int width = 0;
+    for (int i = 0; i < row.width; i++) {
+      String heading = Blank.clean(row.cell(i));
+      if (!heading.isEmpty()) {
+        width = i + 1;
+        Optional<HeadingMatch> match = headings.table().match(heading);
+        if (match.isPresent()) {
+          byField
+              .computeIfAbsent(match.get().field().name(), name -> new ArrayList<>())
+              .add(new Candidate(i, heading, match.get()));
+        } else {
+          ignored.put(i, heading);
+        }
+      }
+    }
+    List<BoundColumn> columns = new ArrayList<>();
+    byField.values().forEach(same -> columns.add(bind(same, ignored, converters, judge)));
+    columns.sort(Comparator.comparingInt(BoundColumn::column));
+    return new Binding(columns, ignored, width);
+  }
+
+  /** Binds the best of the columns that stand for one field: its own name first, then the order. */
+  private static BoundColumn bind(
+      List<Candidate> same, Map<Integer, String> ignored, Converters converters, RowJudge judge) {
+    Candidate best =
+        same.stream()
+            .filter(candidate -> candidate.match().isOwnName())
+            .findFirst()
+            .orElse(same.get(0));
+    FieldSchema field = best.match().field();
+    for (Candidate other : same) {
+      if (other != best) {
+        ignored.put(other.column(), other.heading());
+        judge.aboutSheet(
+            null,
+            other.heading(),
+            "",
+            Severity.NOTICE,
+            IntakeRule.DUPLICATE_HEADING,
+            "Columns %s and %s are both read as %s; only column %s was used. Expected one of them."
+                .formatted(
+                    ColumnLetters.of(best.column()),
+                    ColumnLetters.of(other.column()),
+                    field.name(),
+                    ColumnLetters.of(best.column())),
+            "");
+      }
+    }
+    CellConverter converter = converters.of(best.column(), best.match());
+    return new BoundColumn(best.column(), field, best.heading(), converter);
+  }
+
+  /** The partner's own heading for each field, by the field's name. */
+  Map<String, String> headingByField() {
+    Map<String, String> headings = new TreeMap<>();
+    columns.forEach(column -> headings.put(column.field().name(), column.heading()));
+    return headings;
+  }
+}

@@ -1,0 +1,96 @@
+package pondtally.intake;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import pondtally.schema.TableSchema;
+
+/**
+ * Finds the row of headings below titles and empty rows, and with it the table. The table that the
+ * name says comes first; where its headings are not to be found, the headings decide.
+ */
+final class HeadingSearch {
+
+  /** How many rows that hold anything are looked at. */
+  static final int ROWS = 30;
+
+  private final Optional<TableSchema> byName;
+  private final List<RawRow> rows = new ArrayList<>();
+
+  /**
+   * @param byName the table that the name of the sheet or file says
+   */
+  HeadingSearch(Optional<TableSchema> byName) {
+    this.byName = byName;
+  }
+
+  /** The headings of a sheet; empty where there are none. */
+  static Optional<Headings> in(InputFile file, SheetSource source) throws IOException {
+    HeadingSearch search = new HeadingSearch(TableName.of(file, source.name()).table());
+    List<Headings> certain = new ArrayList<>();
+    source.read(
+        row -> {
+          if (certain.isEmpty() && !search.isFull() && !row.isBlank()) {
+            search.add(row).ifPresent(certain::add);
+          }
+        });
+    return certain.isEmpty() ? search.best() : Optional.of(certain.get(0));
+  }
+
+  /** Rows seen so far that hold anything. */
+  List<RawRow> rows() {
+    return rows;
+  }
+
+  boolean isFull() {
+    return rows.size() >= ROWS;
+  }
+
+  /** Looks at one more row; returns the headings once they are certain. */
+  Optional<Headings> add(RawRow row) {
+    rows.add(row.copy());
+    RawRow kept = rows.get(rows.size() - 1);
+    return byName
+        .map(table -> Headings.of(table, kept))
+        .filter(Headings::isComplete)
+        .or(() -> byName.isPresent() ? Optional.empty() : byHeadings(kept));
+  }
+
+  /** The best headings among the rows seen, when there are no more to come. */
+  Optional<Headings> best() {
+    return rows.stream()
+        .map(HeadingSearch::byHeadings)
+        .flatMap(Optional::stream)
+        .findFirst()
+        .or(this::incomplete);
+  }
+
+  /** Headings of the named table that lack a required one: better than to know nothing. */
+  private Optional<Headings> incomplete() {
+    return byName.flatMap(
+        table ->
+            rows.stream()
+                .map(row -> Headings.of(table, row))
+                .filter(Headings::isTelling)
+                .max(Comparator.comparingInt(Headings::score)));
+  }
+
+  /** The table that a row of headings tells by itself; empty where two are equally likely. */
+  private static Optional<Headings> byHeadings(RawRow row) {
+    List<Headings> best = new ArrayList<>();
+    for (TableSchema table : TableSchema.all()) {
+      Headings headings = Headings.of(table, row);
+      if (headings.isComplete() && headings.isTelling()) {
+        if (!best.isEmpty() && best.get(0).score() < headings.score()) {
+          best.clear();
+        }
+        if (best.isEmpty() || best.get(0).score() == headings.score()) {
+          best.add(headings);
+        }
+      }
+    }
+    return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
+  }
+}

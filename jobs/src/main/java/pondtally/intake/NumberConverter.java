@@ -1,0 +1,242 @@
+package pondtally.intake;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pondtally.check.Severity;
+import pondtally.schema.FieldSchema;
+import pondtally.schema.Unit;
+
+/** Decimal numbers, in the field's own unit. */
+final class NumberConverter implements CellConverter {
+
+  private final FieldSchema field;
+  private final int column;
+  private final Unit bareUnit;
+  private final String refused;
+  private final SheetClues clues;
+  private final RowJudge judge;
+  private final boolean isConverted;
+  private int converted;
+
+  /**
+   * @param bareUnit unit of numbers that name none; null: the field has no unit
+   * @param refused the unit that the heading names and that is none of the field's, so that bare
+   *     numbers cannot be used; null: none
+   */
+  NumberConverter(
+      FieldSchema field,
+      int column,
+      Unit bareUnit,
+      String refused,
+      SheetClues clues,
+      RowJudge judge) {
+    this.field = field;
+    this.column = column;
+    this.bareUnit = bareUnit;
+    this.refused = refused;
+    this.clues = clues;
+    this.judge = judge;
+    this.isConverted = bareUnit != field.unit();
+  }
+
+  @Override
+  public Object convert(String text, boolean isNumeric) {
+    double number = PlainNumber.parse(text);
+    if (!Double.isNaN(number) && (isNumeric || !PlainNumber.hasDoubtfulPoint(text))) {
+      return bare(number, text);
+    }
+    if (Faults.holdsNothing(text, field, judge)) {
+      return null;
+    }
+    if (TextConverter.isRounded(text)) {
+      fault(text, IntakeRule.DIGITS_LOST, " is a number that a spreadsheet rounded.");
+      return null;
+    }
+    return dressed(text);
+  }
+
+  private Double bare(double number, String text) {
+    if (refused != null) {
+      return refuse(text, refused);
+    }
+    if (!isConverted) {
+      return possible(number, text);
+    }
+    Double value = possible(bareUnit.convert(number, field.unit()), text);
+    if (value != null) {
+      converted++;
+      judge.changedWithColumn();
+    }
+    return value;
+  }
+
+  private Double dressed(String text) {
+    double[] pair = FeetAndInches.of(text);
+    if (pair != null && field.unit() != null && Unit.FOOT.dimension() == field.unit().dimension()) {
+      return converted(Unit.INCH.convert(pair[0] * 12 + pair[1], field.unit()), text);
+    }
+    NumberText parts = NumberText.of(text);
+    if (parts.mark() == NumberText.Mark.BROKEN) {
+      fault(text, IntakeRule.UNREADABLE_NUMBER, " is no number.");
+      return null;
+    }
+    double number = decided(parts, text);
+    return !Double.isNaN(number) ? withUnit(number, parts, text) : null;
+  }
+
+  /** The number in the decimal mark of its column; NaN where that is in doubt. */
+  private double decided(NumberText parts, String text) {
+    double point = parts.withPoint();
+    double comma = parts.withComma();
+    return switch (parts.mark()) {
+      case DOUBTFUL_POINT -> {
+        Clues found = clues.numbers(column);
+        boolean isDoubtful = found.second() > 0 && found.first() > 0;
+        yield isDoubtful ? inDoubt(text) : found.onlySecond() ? comma : point;
+      }
+      case DOUBTFUL_COMMA -> {
+        Clues found = clues.numbers(column);
+        yield found.onlyFirst() ? point : found.onlySecond() ? comma : inDoubt(text);
+      }
+      case COMMA -> clues.numbers(column).first() > 0 ? inDoubt(text) : comma;
+      default -> point;
+    };
+  }
+
+  private double inDoubt(String text) {
+    Clues found = clues.numbers(column);
+    String why =
+        found.equals(Clues.NONE)
+            ? "nothing else in this column decides"
+            : "this column has a decimal point in %d cells and a decimal comma in %d"
+                .formatted(found.first(), found.second());
+    judge.fault(
+        field,
+        text,
+        IntakeRule.AMBIGUOUS_NUMBER,
+        Shown.value(text)
+            + " can be read with a decimal comma or without: "
+            + why
+            + ". Expected a number without separators, or decimal: point (or comma) in"
+            + " columns.yaml.",
+        "");
+    return Double.NaN;
+  }
+
+  private Double withUnit(double number, NumberText parts, String text) {
+    if (parts.before().isEmpty() && parts.after().isEmpty()) {
+      return separated(bare(number, text), parts, text);
+    }
+    String named = parts.before().isEmpty() ? parts.after() : parts.before();
+    Optional<Unit> unit = Unit.find(named);
+    boolean isTwice = !parts.before().isEmpty() && !parts.after().isEmpty();
+    if (unit.isEmpty() || isTwice && !unit.equals(Unit.find(parts.after()))) {
+      return unknownUnit(text, isTwice ? parts.after() : named);
+    }
+    if (field.unit() == null || unit.get().dimension() != field.unit().dimension()) {
+      return refuse(text, named);
+    }
+    if (unit.get() == field.unit()) {
+      return separated(possible(number, text), parts, text);
+    }
+    return converted(unit.get().convert(number, field.unit()), text);
+  }
+
+  private Double unknownUnit(String text, String named) {
+    if (named.chars().anyMatch(Character::isDigit)) {
+      fault(text, IntakeRule.UNREADABLE_NUMBER, " is no number.");
+      return null;
+    }
+    return refuse(text, named);
+  }
+
+  private Double refuse(String text, String unit) {
+    fault(text, IntakeRule.UNKNOWN_UNIT, ": %s is no unit for this.".formatted(Shown.value(unit)));
+    return null;
+  }
+
+  private Double converted(double value, String text) {
+    Double possible = possible(value, text);
+    if (possible != null) {
+      String shown = PlainText.rounded(value) + " " + field.unit().plural();
+      changed(text, IntakeRule.UNIT_CONVERTED, shown, PlainText.of(value));
+    }
+    return possible;
+  }
+
+  private Double separated(Double value, NumberText parts, String text) {
+    if (value != null && parts.hasSeparators()) {
+      String shown = PlainText.of(value);
+      changed(text, IntakeRule.NUMBER_FROM_TEXT, shown, shown);
+    }
+    return value;
+  }
+
+  private void changed(String text, IntakeRule rule, String shown, String suggestion) {
+    judge.changed(field, text, rule, Shown.value(text) + " is read as " + shown + ".", suggestion);
+  }
+
+  private Double possible(double value, String text) {
+    boolean isLow = field.minimum() != null && value < field.minimum();
+    if (!isLow && (field.maximum() == null || value <= field.maximum())) {
+      return value;
+    }
+    String unit = field.unit() == null ? "" : " " + field.unit().plural();
+    String limit = PlainText.of(isLow ? field.minimum() : field.maximum()) + unit;
+    judge.fault(
+        field,
+        text,
+        IntakeRule.OUT_OF_RANGE,
+        "%s is %s than %s, the %s possible."
+            .formatted(Shown.value(text), isLow ? "less" : "more", limit, isLow ? "least" : "most"),
+        perhapsMetric(value, text));
+    return null;
+  }
+
+  /** Millimeters in a column of inches are the usual mistake. */
+  private String perhapsMetric(double value, String text) {
+    if (field.unit() != Unit.INCH || isConverted) {
+      return "";
+    }
+    double inches = Unit.MILLIMETER.convert(value, Unit.INCH);
+    boolean fits = inches >= field.minimum() && inches <= field.maximum();
+    return fits && PlainNumber.parse(text) == value ? text + " mm" : "";
+  }
+
+  private void fault(String text, IntakeRule rule, String problem) {
+    judge.fault(field, text, rule, Shown.value(text) + problem + " " + expected(), "");
+  }
+
+  private String expected() {
+    if (field.unit() == null) {
+      return "Expected a number.";
+    }
+    String others =
+        Arrays.stream(Unit.values())
+            .filter(unit -> unit.dimension() == field.unit().dimension())
+            .map(Unit::symbol)
+            .collect(Collectors.joining(", "));
+    return "Expected a number of %s, or one followed by its unit (%s)."
+        .formatted(field.unit().plural(), others);
+  }
+
+  @Override
+  public void finish() {
+    if (converted > 0) {
+      judge.aboutSheet(
+          field.name(),
+          null,
+          "",
+          Severity.CHANGED,
+          IntakeRule.UNIT_CONVERTED,
+          "The heading says %s: %d %s converted to %s."
+              .formatted(
+                  bareUnit.plural(),
+                  converted,
+                  converted == 1 ? "value was" : "values were",
+                  field.unit().plural()),
+          "");
+    }
+  }
+}

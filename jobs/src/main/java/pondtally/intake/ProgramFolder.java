@@ -1,0 +1,114 @@
+package pondtally.intake;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import pondtally.check.UserError;
+
+/** The folder that a run reads: everything in it, at any depth. */
+public final class ProgramFolder {
+
+  /** Files that others read, and that hold no records. */
+  private static final Set<String> KNOWN =
+      Set.of("program.yaml", "program.yml", "columns.yaml", "columns.yml", "aliases.csv");
+
+  private ProgramFolder() {}
+
+  /**
+   * All files of the folder in the order of their paths, those of other kinds included: reading one
+   * of these gives a report that says so. Settings, read-me files, hidden files and the lock files
+   * of office programs are left out. Links are not followed.
+   *
+   * @throws UserError if there is no such folder, or no file in it that could hold records
+   */
+  public static List<InputFile> files(Path folder) {
+    if (!Files.exists(folder)) {
+      throw UserError.input(
+          "There is no folder %s. Expected the folder that holds the partners' files."
+              .formatted(folder));
+    }
+    if (!Files.isDirectory(folder)) {
+      throw UserError.input(
+          "%s is a file. Expected the folder that holds the partners' files.".formatted(folder));
+    }
+    List<InputFile> files = numbered(folder, paths(folder));
+    if (files.stream().noneMatch(ProgramFolder::isRead)) {
+      throw UserError.input(
+          "There is no .csv, .tsv or .xlsx file in %s or in a folder below it.".formatted(folder));
+    }
+    return files;
+  }
+
+  /** Whether the file is of a kind that is read. */
+  public static boolean isRead(InputFile file) {
+    return FileKind.of(file.path()) != FileKind.OTHER;
+  }
+
+  private static List<String> paths(Path folder) {
+    List<String> paths = new ArrayList<>();
+    try {
+      Files.walkFileTree(folder, new Collector(folder, paths));
+    } catch (IOException e) {
+      throw UserError.input(
+          "%s cannot be read (%s). Expected a folder that you may read."
+              .formatted(e.getMessage(), e.getClass().getSimpleName()));
+    }
+    Collections.sort(paths);
+    return paths;
+  }
+
+  private static List<InputFile> numbered(Path folder, List<String> paths) {
+    List<InputFile> files = new ArrayList<>();
+    for (String path : paths) {
+      int slash = path.indexOf('/');
+      String partner = slash < 0 ? "" : path.substring(0, slash);
+      String location = folder.resolve(path).toAbsolutePath().normalize().toString();
+      files.add(new InputFile(files.size(), path, location, partner));
+    }
+    return files;
+  }
+
+  private static boolean isLeftOut(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    return lower.startsWith(".")
+        || lower.startsWith("~$")
+        || lower.startsWith("readme")
+        || lower.equals("thumbs.db")
+        || lower.equals("desktop.ini")
+        || KNOWN.contains(lower);
+  }
+
+  private static final class Collector extends SimpleFileVisitor<Path> {
+
+    private final Path folder;
+    private final List<String> paths;
+
+    Collector(Path folder, List<String> paths) {
+      this.folder = folder;
+      this.paths = paths;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
+      boolean isHidden =
+          !directory.equals(folder) && directory.getFileName().toString().startsWith(".");
+      return isHidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+      if (attributes.isRegularFile() && !isLeftOut(file.getFileName().toString())) {
+        paths.add(folder.relativize(file).toString().replace('\\', '/'));
+      }
+      return FileVisitResult.CONTINUE;
+    }
+  }
+}

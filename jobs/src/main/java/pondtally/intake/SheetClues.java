@@ -1,0 +1,108 @@
+package pondtally.intake;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import pondtally.schema.FieldType;
+
+/**
+ * The clues of all columns of a sheet. They take a second reading of the sheet, which is done when
+ * the first doubtful cell turns up and not at all where none does; only counts are kept.
+ */
+final class SheetClues {
+
+  private final SheetSource source;
+  private final int headingRow;
+  private final Map<Integer, FieldType> columns = new HashMap<>();
+  private Map<Integer, Clues> byColumn;
+
+  /**
+   * @param headingRow row number of the headings; rows up to it hold no data
+   */
+  SheetClues(SheetSource source, int headingRow) {
+    this.source = source;
+    this.headingRow = headingRow;
+  }
+
+  /** Counts a column in, before the first demand. */
+  void watch(int column, FieldType type) {
+    columns.put(column, type);
+  }
+
+  /** Clues to the order of day and month. */
+  Clues dates(int column) {
+    return read().getOrDefault(column, Clues.NONE);
+  }
+
+  /** Clues to the decimal mark: the column's own, or where it has none those of all its sheet. */
+  Clues numbers(int column) {
+    Clues own = read().getOrDefault(column, Clues.NONE);
+    if (!own.equals(Clues.NONE)) {
+      return own;
+    }
+    Clues all = Clues.NONE;
+    for (Map.Entry<Integer, Clues> entry : byColumn.entrySet()) {
+      if (columns.get(entry.getKey()) != FieldType.DATE) {
+        all = all.plus(entry.getValue());
+      }
+    }
+    return all;
+  }
+
+  private Map<Integer, Clues> read() {
+    if (byColumn == null) {
+      byColumn = new HashMap<>();
+      List<Map.Entry<Integer, FieldType>> watched = new ArrayList<>(columns.entrySet());
+      try {
+        source.read(row -> count(row, watched));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return byColumn;
+  }
+
+  private void count(RawRow row, List<Map.Entry<Integer, FieldType>> watched) {
+    if (row.number <= headingRow) {
+      return;
+    }
+    for (Map.Entry<Integer, FieldType> column : watched) {
+      int at = column.getKey();
+      String text = row.isNumeric(at) ? "" : Blank.clean(row.cell(at));
+      if (!text.isEmpty()) {
+        Clues clue = column.getValue() == FieldType.DATE ? dateClue(text) : numberClue(text);
+        if (clue != Clues.NONE) {
+          byColumn.merge(at, clue, Clues::plus);
+        }
+      }
+    }
+  }
+
+  private static final Clues FIRST = new Clues(1, 0);
+  private static final Clues SECOND = new Clues(0, 1);
+
+  private static Clues dateClue(String text) {
+    if (IsoDay.parse(text) != IsoDay.NONE) {
+      return Clues.NONE;
+    }
+    DateText date = DateText.of(text);
+    if (date.form() != DateText.Form.YEAR_LAST || date.dayFirst() == date.monthFirst()) {
+      return Clues.NONE;
+    }
+    if (date.monthFirst() == IsoDay.NONE) {
+      return FIRST;
+    }
+    return date.dayFirst() == IsoDay.NONE ? SECOND : Clues.NONE;
+  }
+
+  private static Clues numberClue(String text) {
+    return switch (NumberText.of(text).mark()) {
+      case POINT -> FIRST;
+      case COMMA -> SECOND;
+      default -> Clues.NONE;
+    };
+  }
+}

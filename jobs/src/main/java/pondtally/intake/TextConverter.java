@@ -1,0 +1,49 @@
+package pondtally.intake;
+
+import pondtally.schema.FieldSchema;
+import pondtally.schema.TextKind;
+
+/** Names, ids and notes: text as it stands, without the white space around it. */
+final class TextConverter implements CellConverter {
+
+  private final FieldSchema field;
+  private final RowJudge judge;
+  private final boolean isFree;
+
+  TextConverter(FieldSchema field, RowJudge judge) {
+    this.field = field;
+    this.judge = judge;
+    this.isFree = field.kind() == TextKind.NOTE;
+  }
+
+  @Override
+  public Object convert(String text, boolean isNumeric) {
+    if (isFree) {
+      return text;
+    }
+    if (mayHoldNothing(text) && Faults.holdsNothing(text, field, judge)) {
+      return null;
+    }
+    if (field.kind() == TextKind.PLAIN || !isRounded(text)) {
+      return text;
+    }
+    judge.fault(
+        field,
+        text,
+        IntakeRule.DIGITS_LOST,
+        Shown.value(text)
+            + " is a long number that a spreadsheet rounded away. Expected the id as text.",
+        "");
+    return null;
+  }
+
+  private static boolean mayHoldNothing(String text) {
+    return text.length() <= 14 && "nNuUtT#?.-–—".indexOf(text.charAt(0)) >= 0;
+  }
+
+  /** Whether the text is of the form 9.9E+10, in which spreadsheets write long numbers. */
+  static boolean isRounded(String text) {
+    int e = Math.max(text.indexOf("E+"), text.indexOf("e+"));
+    return e > 0 && text.matches("\\d([.,]\\d+)?[eE]\\+\\d+");
+  }
+}

@@ -1,0 +1,134 @@
+package pondtally.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * How the bytes of a text file stand for characters. A byte-order mark decides; else zero bytes
+ * tell UTF-16; else the file is UTF-8 if all of it is; else Windows-1252, as a guess.
+ *
+ * @param charset the encoding
+ * @param markLength bytes of the byte-order mark
+ * @param isGuessed whether nothing in the file proves it
+ */
+record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
+
+  private static final int BUFFER = 1 << 16;
+
+  static TextEncoding of(Path path) throws IOException {
+    byte[] head = head(path);
+    TextEncoding marked = marked(head);
+    if (marked != null) {
+      return marked;
+    }
+    TextEncoding wide = wide(head);
+    if (wide != null) {
+      return wide;
+    }
+    if (isAscii(path) || isUtf8(path)) {
+      return new TextEncoding(StandardCharsets.UTF_8, 0, false);
+    }
+    return new TextEncoding(Charset.forName("windows-1252"), 0, true);
+  }
+
+  private static byte[] head(Path path) throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      return in.readNBytes(4096);
+    }
+  }
+
+  private static TextEncoding marked(byte[] head) {
+    if (startsWith(head, 0xEF, 0xBB, 0xBF)) {
+      return new TextEncoding(StandardCharsets.UTF_8, 3, false);
+    }
+    if (startsWith(head, 0xFF, 0xFE)) {
+      return new TextEncoding(StandardCharsets.UTF_16LE, 2, false);
+    }
+    return startsWith(head, 0xFE, 0xFF)
+        ? new TextEncoding(StandardCharsets.UTF_16BE, 2, false)
+        : null;
+  }
+
+  private static boolean startsWith(byte[] head, int... mark) {
+    for (int i = 0; i < mark.length; i++) {
+      if (i >= head.length || (head[i] & 0xFF) != mark[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** UTF-16 without a mark: every other byte of Western text is zero. */
+  private static TextEncoding wide(byte[] head) throws IOException {
+    int[] zeros = new int[2];
+    for (int i = 0; i < head.length; i++) {
+      zeros[i % 2] += head[i] == 0 ? 1 : 0;
+    }
+    int pairs = head.length / 2;
+    if (zeros[1] * 2 > pairs && zeros[0] * 10 <= pairs) {
+      return new TextEncoding(StandardCharsets.UTF_16LE, 0, false);
+    }
+    if (zeros[0] * 2 > pairs && zeros[1] * 10 <= pairs) {
+      return new TextEncoding(StandardCharsets.UTF_16BE, 0, false);
+    }
+    if (zeros[0] + zeros[1] > 0) {
+      throw new IOException("it is not a text file (it holds zero bytes)");
+    }
+    return null;
+  }
+
+  private static boolean isAscii(Path path) throws IOException {
+    byte[] buffer = new byte[BUFFER];
+    try (InputStream in = Files.newInputStream(path)) {
+      for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+        int all = 0;
+        for (int i = 0; i < n; i++) {
+          all |= buffer[i];
+        }
+        if (all < 0) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean isUtf8(Path path) throws IOException {
+    char[] buffer = new char[BUFFER];
+    try (Reader in =
+        new InputStreamReader(
+            Files.newInputStream(path),
+            StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT))) {
+      int n = 0;
+      while (n >= 0) {
+        n = in.read(buffer);
+      }
+      return true;
+    } catch (CharacterCodingException e) {
+      return false;
+    }
+  }
+
+  /** The characters of the file, without the byte-order mark. */
+  Reader open(Path path) throws IOException {
+    InputStream in = Files.newInputStream(path);
+    try {
+      in.skipNBytes(markLength);
+      return new InputStreamReader(in, charset);
+    } catch (IOException e) {
+      in.close();
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package pondtally.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import pondtally.check.RowCounts;
+import pondtally.check.Severity;
+import pondtally.schema.FieldSchema;
+import pondtally.schema.TableSchema;
+
+/** Reports rows that could not be read as a table, and accounts for them. */
+final class Unread {
+
+  private Unread() {}
+
+  private static RowCounts allSetAside(long rows) {
+    return new RowCounts(rows, 0, 0, rows, 0);
+  }
+
+  private static String rows(long rows) {
+    return rows == 1 ? "1 row" : rows + " rows";
+  }
+
+  /** A sheet of no known table. Explanations are no rows; anything else is set aside. */
+  static RowCounts unrecognised(long rows, SheetSource source, TableName name, RowJudge judge) {
+    if (rows == 0) {
+      about(judge, Severity.NOTICE, IntakeRule.FILE_EMPTY, "There is nothing in the file.");
+      return allSetAside(0);
+    }
+    String what = source.isText() ? "file" : "sheet";
+    if (name.isRemark()) {
+      about(
+          judge,
+          Severity.NOTICE,
+          IntakeRule.UNRECOGNISED_TABLE,
+          "This %s holds explanations, as its name says, and was not read (%s)."
+              .formatted(what, rows(rows)));
+      return allSetAside(0);
+    }
+    String tables =
+        TableSchema.all().stream().map(TableSchema::name).collect(Collectors.joining(", "));
+    about(
+        judge,
+        Severity.SET_ASIDE,
+        IntakeRule.UNRECOGNISED_TABLE,
+        "%s. Expected the name of the %s to begin with one of %s, or their headings. %s set aside."
+            .formatted(whyUnknown(name), what, tables, rows(rows)));
+    return allSetAside(rows);
+  }
+
+  private static String whyUnknown(TableName name) {
+    return name.table()
+        .map(
+            table ->
+                "The first %d rows hold no headings of the table %s, which the name says"
+                    .formatted(HeadingSearch.ROWS, table.name()))
+        .orElse("Neither the name nor the headings tell which table this is");
+  }
+
+  /** Headings that lack a field without which no row can be used. */
+  static RowCounts incomplete(long rows, Headings headings, Binding binding, RowJudge judge) {
+    List<String> missing = new ArrayList<>();
+    TableSchema table = headings.table();
+    for (FieldSchema field : table.fields()) {
+      if (field.required() && !binding.headingByField().containsKey(field.name())) {
+        missing.add(field.name());
+      }
+    }
+    for (List<String> group : table.anyOf()) {
+      if (group.stream().noneMatch(binding.headingByField()::containsKey)) {
+        missing.add(String.join(" or ", group));
+      }
+    }
+    about(
+        judge,
+        Severity.SET_ASIDE,
+        IntakeRule.MISSING_COLUMN,
+        "The table %s needs %s, and row %d has no such heading. %s set aside."
+            .formatted(
+                table.name(), String.join(" and ", missing), headings.row().number, rows(rows)));
+    return allSetAside(rows);
+  }
+
+  /** Titles and notes above the headings. */
+  static void aboveHeadings(List<RawRow> seen, Headings headings, RowJudge judge) {
+    List<RawRow> above = seen.stream().filter(row -> row.number < headings.row().number).toList();
+    if (!above.isEmpty()) {
+      judge.aboutSheet(
+          null,
+          null,
+          firstInk(above.get(0)),
+          Severity.NOTICE,
+          IntakeRule.ROWS_ABOVE_HEADINGS,
+          "The headings stand in row %d; %s above them %s not read as data."
+              .formatted(
+                  headings.row().number, rows(above.size()), above.size() == 1 ? "was" : "were"),
+          "");
+    }
+  }
+
+  /** A name that says another table than the headings do. */
+  static void otherName(TableSchema named, TableSchema read, RowJudge judge) {
+    about(
+        judge,
+        Severity.NOTICE,
+        IntakeRule.NAME_AND_HEADINGS_DIFFER,
+        "The name says %s, but the headings are those of %s; it was read as %s."
+            .formatted(named.name(), read.name(), read.name()));
+  }
+
+  private static void about(RowJudge judge, Severity severity, IntakeRule rule, String message) {
+    judge.aboutSheet(null, null, null, severity, rule, message, "");
+  }
+
+  private static String firstInk(RawRow row) {
+    int at = 0;
+    while (Blank.clean(row.cell(at)).isEmpty()) {
+      at++;
+    }
+    return row.cell(at);
+  }
+}
