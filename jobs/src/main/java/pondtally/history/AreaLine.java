@@ -71,7 +71,7 @@ public final class AreaLine implements Serializable {
 
   /** The part of {@link #acreDays} that lies before the first or after the last measurement. */
   public double acreDaysExtrapolated(Stretches time) {
-    return acreDays(time) - acreDays(time.within(at[0], at[at.length - 1]));
+    return acreDays(time.minus(Stretches.between(at[0], at[at.length - 1])));
   }
 
   private double integral(int from, int to) {

@@ -17,11 +17,12 @@ import pondtally.record.RetiredReason;
  * @param lives its service lives, in order; at least one
  * @param failures all failures after entry, in order
  * @param state at the data cut
- * @param verified from entry to last visit (or end); empty where never visited
+ * @param verified from entry to last visit, over its lives; empty where never visited. A {@code
+ *     retired_on} after the last visit ends a life's follow-up, but verifies nothing
  * @param functional the verified stretches less the time from each failure's midpoint to its
  *     restart
- * @param lastKnownGoodOn last day it was known not failed, after the last visit's action; null
- *     where it stands failed or ended
+ * @param lastKnownGoodOn last day it was known not failed, after the last visit's action: a visit,
+ *     a restart or entry, and not after the data cut; null where it stands failed or ended
  */
 public record DeviceHistory(
     Install install,
@@ -44,5 +45,22 @@ public record DeviceHistory(
 
   public String siteId() {
     return install.siteId();
+  }
+
+  /**
+   * Time at risk of failure in one of its lives, the exposure of failure rates: follow-up less the
+   * time from each failure's midpoint to its restart. Unlike {@link #functional} it runs to the day
+   * of retirement, and every failure has some.
+   */
+  public Stretches exposure(Life life) {
+    List<Failure> own = failures.stream().filter(f -> f.life() == life.number()).toList();
+    return FunctionRule.functional(life.followUp(), own);
+  }
+
+  /** Time at risk of failure over all its lives. */
+  public Stretches exposure() {
+    return lives.size() == 1
+        ? exposure(lives.get(0))
+        : Stretches.union(lives.stream().map(this::exposure).toList());
   }
 }

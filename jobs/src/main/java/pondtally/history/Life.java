@@ -14,8 +14,9 @@ import pondtally.record.RetiredReason;
  * @param openedOn day of installation or replacement: age 0
  * @param entryOn from when it was followed; not before {@code openedOn}
  * @param firstFailure its first failure after entry; null where none was found
- * @param leftOn end of follow-up without failure: last visit, replacement or retirement; meaningful
- *     only where {@code firstFailure} is null
+ * @param leftOn end of follow-up: last visit, replacement or retirement (also of a life that
+ *     failed, where later failures and repairs belong to its follow-up); {@code entryOn} where it
+ *     was not followed
  * @param retired reason of retirement where that ended the life without failure (a competing end);
  *     else null
  */
@@ -52,6 +53,11 @@ public record Life(
   /** Age at which its first failure was found, half days; null where none was. */
   public Integer foundAge() {
     return failed() ? firstFailure.foundOn() - openedOn : null;
+  }
+
+  /** From entry to the end of follow-up, repeated failures and the time between them included. */
+  public Stretches followUp() {
+    return Stretches.between(entryOn, leftOn);
   }
 
   /** Whether there is any follow-up at all: lives without it are in no curve. */

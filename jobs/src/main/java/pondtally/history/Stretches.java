@@ -42,6 +42,13 @@ public final class Stretches implements Serializable {
     return to > from ? new Stretches(List.of(new Stretch(from, to))) : NONE;
   }
 
+  /** The time covered by any of {@code all}. */
+  public static Stretches union(List<Stretches> all) {
+    List<Stretch> stretches = new ArrayList<>();
+    all.forEach(one -> stretches.addAll(one.list));
+    return of(stretches);
+  }
+
   /** The stretches, in order. */
   public List<Stretch> list() {
     return list;
@@ -53,9 +60,7 @@ public final class Stretches implements Serializable {
 
   /** The time covered by either. */
   public Stretches union(Stretches other) {
-    List<Stretch> all = new ArrayList<>(list);
-    all.addAll(other.list);
-    return of(all);
+    return union(List.of(this, other));
   }
 
   /** The time covered by both. */
