@@ -1,0 +1,37 @@
+package pondtally.stats;
+
+/**
+ * The log partial likelihood at β, its gradient U and the information −d²ℓ/dβ² (Cox 1972; ties as
+ * {@link HazardTies}).
+ *
+ * @param value log partial likelihood
+ * @param score gradient
+ * @param information square, symmetric
+ */
+record HazardLikelihood(double value, double[] score, double[][] information) {
+  static HazardLikelihood at(HazardData data, double[] beta, HazardTies ties) {
+    int p = beta.length;
+    double[] value = new double[1];
+    double[] score = new double[p];
+    double[][] information = new double[p][p];
+    HazardSweep.over(
+        data,
+        beta,
+        ties,
+        (stratum, day, moments) -> {
+          value[0] += moments.failedPredictor - moments.logPhi;
+          for (int i = 0; i < p; i++) {
+            score[i] += moments.failedX[i] - moments.meanSum(i);
+            for (int j = 0; j <= i; j++) {
+              information[i][j] += moments.covarianceSum(i, j);
+            }
+          }
+        });
+    for (int i = 0; i < p; i++) {
+      for (int j = i + 1; j < p; j++) {
+        information[i][j] = information[j][i];
+      }
+    }
+    return new HazardLikelihood(value[0], score, information);
+  }
+}

@@ -1,0 +1,151 @@
+package pondtally.stats;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How many service lives share each distinct follow-up (E, (L, R]): at risk after age E, failed
+ * after age L and by age R.
+ *
+ * <p>Ages are in days since the start of the life. R is infinite for a life not seen to fail
+ * (right-censored at L). A failure whose day is known has L = R. L = E is a failure some time
+ * between entry and R. Counts are whole numbers, so merging in any order gives the same result: the
+ * accumulator suits any split of the lives into parts.
+ */
+public final class IntervalCounts implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * One distinct follow-up.
+   *
+   * @param entryDays E, age at entry, 0 or more; the life is at risk after it
+   * @param leftDays L, last age at which the device is known not to have failed
+   * @param rightDays R, first age by which it is known to have failed; infinite if it was never
+   *     seen failed; L if the day is known
+   * @param count lives with exactly this follow-up
+   */
+  public record Row(double entryDays, double leftDays, double rightDays, long count)
+      implements Serializable {
+    static final Comparator<Row> ORDER =
+        Comparator.comparingDouble(Row::leftDays)
+            .thenComparingDouble(Row::rightDays)
+            .thenComparingDouble(Row::entryDays);
+
+    /** Whether the failure's day is known. */
+    public boolean exact() {
+      return leftDays == rightDays;
+    }
+
+    /** Whether a failure was seen at all. */
+    public boolean failed() {
+      return rightDays < Double.POSITIVE_INFINITY;
+    }
+  }
+
+  private record Key(double entryDays, double leftDays, double rightDays) implements Serializable {}
+
+  private final HashMap<Key, Long> counts = new HashMap<>();
+
+  private IntervalCounts() {}
+
+  /** An accumulator with no life in it. */
+  public static IntervalCounts empty() {
+    return new IntervalCounts();
+  }
+
+  /**
+   * Adds lives that share one follow-up.
+   *
+   * @throws IllegalArgumentException unless 0 ≤ E ≤ L ≤ R, with E and L finite, E below L where L =
+   *     R, and a count of 0 or more
+   */
+  public IntervalCounts add(double entryDays, double leftDays, double rightDays, long count) {
+    boolean ordered =
+        entryDays >= 0
+            && entryDays <= leftDays
+            && leftDays <= rightDays
+            && leftDays < Double.POSITIVE_INFINITY;
+    if (!ordered || (leftDays == rightDays && entryDays == leftDays) || count < 0) {
+      throw new IllegalArgumentException(
+          "follow-up E="
+              + entryDays
+              + ", L="
+              + leftDays
+              + ", R="
+              + rightDays
+              + ", count="
+              + count
+              + ": expected 0 <= E <= L <= R days, E < L for a failure on a known day, and a count of 0 or more");
+    }
+    if (count > 0) {
+      // Adding 0.0 turns a negative zero into zero, so that both are one key.
+      counts.merge(new Key(entryDays + 0.0, leftDays + 0.0, rightDays + 0.0), count, Long::sum);
+    }
+    return this;
+  }
+
+  /** Adds another accumulator's lives to this one. */
+  public IntervalCounts merge(IntervalCounts other) {
+    other.counts.forEach((key, count) -> counts.merge(key, count, Long::sum));
+    return this;
+  }
+
+  /** The distinct follow-ups in order of L, R, E. */
+  public List<Row> rows() {
+    List<Row> rows = new ArrayList<>(counts.size());
+    counts.forEach((key, n) -> rows.add(new Row(key.entryDays, key.leftDays, key.rightDays, n)));
+    rows.sort(Row.ORDER);
+    return rows;
+  }
+
+  /** Number of distinct follow-ups. */
+  public int distinct() {
+    return counts.size();
+  }
+
+  /** Number of lives. */
+  public long lives() {
+    return counts.values().stream().mapToLong(Long::longValue).sum();
+  }
+
+  /** Number of lives seen to fail. */
+  public long failures() {
+    return counts.entrySet().stream()
+        .filter(e -> e.getKey().rightDays < Double.POSITIVE_INFINITY)
+        .mapToLong(Map.Entry::getValue)
+        .sum();
+  }
+
+  /**
+   * The same lives with every end moved outward to a whole multiple of {@code days}: L down, R up,
+   * so that each interval still holds its failure. E moves up (no time at risk is invented) but
+   * never above L. A known day becomes the span of {@code days} that ends on or after it. At 0 days
+   * nothing changes.
+   */
+  public IntervalCounts roundedOutward(int days) {
+    if (days <= 0) {
+      return new IntervalCounts().merge(this);
+    }
+    IntervalCounts rounded = new IntervalCounts();
+    counts.forEach(
+        (key, count) -> {
+          Row row = outward(key.entryDays, key.leftDays, key.rightDays, days);
+          rounded.add(row.entryDays, row.leftDays, row.rightDays, count);
+        });
+    return rounded;
+  }
+
+  /** Where {@link #roundedOutward} puts one follow-up; the count of the row returned is 0. */
+  static Row outward(double entryDays, double leftDays, double rightDays, int days) {
+    if (days <= 0) {
+      return new Row(entryDays, leftDays, rightDays, 0);
+    }
+    double right = days * Math.ceil(rightDays / days);
+    double left = leftDays == rightDays ? right - days : days * Math.floor(leftDays / days);
+    return new Row(Math.min(days * Math.ceil(entryDays / days), left) + 0.0, left, right, 0);
+  }
+}
