@@ -17,10 +17,7 @@ public final class ClusterChecks {
           DeviceDates::apply,
           UnknownSites::apply,
           SameDayVisits::apply,
-          DifferingInstalls::apply,
-          UnknownDevices::apply,
-          VisitsBeforeInstall::apply,
-          VisitsAfterEnd::apply,
+          ClusterChecks::settleLives,
           RemovalsCountedTwice::apply,
           PropertyRows::apply,
           MissingWatersheds::apply,
@@ -29,6 +26,14 @@ public final class ClusterChecks {
           FailuresOnEntryDay::apply,
           SilentDevices::apply,
           UnmeasuredPonds::apply);
+
+  /** Rules that lean on each other: which visit opens a life decides which install row counts. */
+  private static final List<ClusterRule> LIVES =
+      List.of(
+          DifferingInstalls::apply,
+          UnknownDevices::apply,
+          VisitsBeforeInstall::apply,
+          VisitsAfterEnd::apply);
 
   private ClusterChecks() {}
 
@@ -43,5 +48,14 @@ public final class ClusterChecks {
     OpenCluster cluster = new OpenCluster(raw, settings);
     RULES.forEach(rule -> rule.apply(cluster));
     return cluster.close();
+  }
+
+  /** Until nothing more is taken out, so that what is kept would pass again. */
+  private static void settleLives(OpenCluster cluster) {
+    int before;
+    do {
+      before = cluster.rowsKept();
+      LIVES.forEach(rule -> rule.apply(cluster));
+    } while (cluster.rowsKept() < before);
   }
 }

@@ -14,9 +14,14 @@ import java.util.regex.Pattern;
  * case, in spaces, dashes and other marks, or in leading zeros; else the one with the fewest slips:
  * a letter too many, missing, wrong, or two neighbors exchanged. One slip is allowed in ids of 3 or
  * 4 characters, two in longer ones. Two that are equally near are both named; more than two say
- * nothing.
+ * nothing. Source of the distance: Damerau 1964.
  */
 public final class NearestIds {
+
+  /**
+   * Beyond so many the ids are not slips but written in some other way: slips are not looked for.
+   */
+  private static final int SLIPS_LOOKED_FOR = 2000;
 
   private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}]+");
   private static final Pattern LEADING_ZEROS = Pattern.compile("(?<!\\p{N})0+(?=\\p{N})");
@@ -41,7 +46,7 @@ public final class NearestIds {
     Map<String, String> suggestions = new TreeMap<>();
     for (String id : unknown) {
       SortedSet<String> near = alike.getOrDefault(plain(id), new TreeSet<>());
-      if (near.isEmpty()) {
+      if (near.isEmpty() && unknown.size() <= SLIPS_LOOKED_FOR) {
         near = new SlipSearch(sorted, id).nearest(slipsAllowed(id));
       }
       if (near.size() == 1 || near.size() == 2) {

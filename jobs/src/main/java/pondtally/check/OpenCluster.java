@@ -58,6 +58,10 @@ final class OpenCluster {
     return List.of(sites, installs, materials, visits, removals, properties, areas, requests);
   }
 
+  int rowsKept() {
+    return tables().stream().mapToInt(Rows::size).sum();
+  }
+
   Set<String> siteIds() {
     return sites.list().stream().map(Site::siteId).collect(Collectors.toCollection(TreeSet::new));
   }

@@ -28,6 +28,10 @@ final class Rows<T extends Sourced> {
     }
   }
 
+  int size() {
+    return kept.size();
+  }
+
   /** In file order; a copy, so that rows may be judged on the way. */
   List<T> list() {
     return List.copyOf(kept.values());

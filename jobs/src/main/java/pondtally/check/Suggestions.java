@@ -30,8 +30,8 @@ final class Suggestions {
 
   /** The finding's own suggestion, else the nearest id; empty where there is none. */
   String of(Finding finding) {
-    return finding.suggestion().isEmpty()
-        ? byRule.getOrDefault(finding.rule(), Map.of()).getOrDefault(finding.value(), "")
-        : finding.suggestion();
+    Map<String, String> near = byRule.get(finding.rule());
+    boolean looked = finding.suggestion().isEmpty() && near != null && finding.value() != null;
+    return looked ? near.getOrDefault(finding.value(), "") : finding.suggestion();
   }
 }

@@ -33,10 +33,14 @@ final class Words {
     return String.format(Locale.ROOT, "$%,.2f", value);
   }
 
-  /** In quotation marks, shortened, control characters escaped. */
+  /** In quotation marks, shortened, control characters escaped; for a message with places. */
   static String quote(String value) {
-    String text = value.length() > LONGEST ? cut(value) + "…" : value;
-    return "\"" + Placeholders.guard(visible(text)) + "\"";
+    return Placeholders.guard(quoteAsShown(value));
+  }
+
+  /** In quotation marks, shortened, control characters escaped. */
+  static String quoteAsShown(String value) {
+    return "\"" + visible(value.length() > LONGEST ? cut(value) + "…" : value) + "\"";
   }
 
   private static String cut(String value) {

@@ -77,6 +77,10 @@ final class TestCluster {
         Condition.WORKING);
   }
 
+  void add(Sourced... more) {
+    rows.addAll(List.of(more));
+  }
+
   ClusterRecords raw() {
     return raw(rows);
   }
