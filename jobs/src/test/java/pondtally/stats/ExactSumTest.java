@@ -1,0 +1,85 @@
+package pondtally.stats;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class ExactSumTest {
+  private static final BigDecimal UNIT = new BigDecimal(BigInteger.ONE.shiftLeft(40));
+
+  @Test
+  void sumsThatPlainDoublesMiss() {
+    assertEquals(1, new ExactSum().add(1e20).add(1).add(-1e20).result());
+    assertEquals(0, new ExactSum().result());
+    assertEquals(0x1p-40, new ExactSum().add(0x1p-40).result());
+    assertEquals(0, new ExactSum().add(0x1p-42).result());
+    assertEquals(-0.5, new ExactSum().add(-0.5).result());
+    assertEquals(1e6, new ExactSum().add(0.5, 2_000_000).result());
+    assertEquals(-1e24, new ExactSum().add(1e12, -1_000_000_000_000L).result());
+  }
+
+  @Test
+  void anyOrderAndAnySplitGiveTheSameBytes() {
+    Random random = new Random(42);
+    double[] values = values(random);
+    ExactSum forward = new ExactSum();
+    ExactSum[] parts = new ExactSum[5];
+    java.util.Arrays.setAll(parts, i -> new ExactSum());
+    for (int i = 0; i < values.length; i++) {
+      forward.add(values[i]);
+      parts[random.nextInt(5)].add(values[values.length - 1 - i]);
+    }
+    ExactSum merged = new ExactSum();
+    for (ExactSum part : parts) {
+      merged.merge(part);
+    }
+    assertEquals(forward, merged);
+    assertEquals(forward.hashCode(), merged.hashCode());
+    assertEquals(forward.result(), merged.result());
+    assertNotEquals(forward, merged.add(1));
+  }
+
+  /** Against the class library's decimal arithmetic, each value rounded to the unit first. */
+  @Test
+  void agreesWithDecimalArithmetic() {
+    Random random = new Random(43);
+    ExactSum sum = new ExactSum();
+    BigDecimal units = BigDecimal.ZERO;
+    for (double value : values(random)) {
+      long times = random.nextInt(7) - 3;
+      sum.add(value, times);
+      BigDecimal one = new BigDecimal(value).multiply(UNIT).setScale(0, RoundingMode.HALF_EVEN);
+      units = units.add(one.multiply(BigDecimal.valueOf(times)));
+      assertEquals(units.toBigInteger().doubleValue() / 0x1p40, sum.result());
+    }
+  }
+
+  @Test
+  void refusesWhatItCannotHold() {
+    ExactSum sum = new ExactSum().add(3);
+    assertThrows(ArithmeticException.class, () -> sum.add(Double.NaN));
+    assertThrows(ArithmeticException.class, () -> sum.add(Double.POSITIVE_INFINITY));
+    assertThrows(ArithmeticException.class, () -> sum.add(0x1p85));
+    assertThrows(ArithmeticException.class, () -> sum.add(0x1p84, 8));
+    assertThrows(ArithmeticException.class, () -> sum.add(0x1p84, 7).add(0x1p84, 7));
+    ExactSum low = new ExactSum().add(-0x1p84, 8);
+    assertEquals(-0x1p87, low.result());
+    assertThrows(ArithmeticException.class, () -> low.add(-1));
+    assertEquals(-0x1p87, low.result());
+  }
+
+  private static double[] values(Random random) {
+    double[] values = new double[3000];
+    for (int i = 0; i < values.length; i++) {
+      double size = Math.scalb(1 + random.nextDouble(), random.nextInt(110) - 45);
+      values[i] = random.nextBoolean() ? size : -size;
+    }
+    return values;
+  }
+}
