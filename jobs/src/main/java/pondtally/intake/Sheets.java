@@ -19,7 +19,9 @@ interface Sheets extends Closeable {
    */
   static Sheets open(InputFile file) throws IOException {
     Path path = Path.of(file.location());
-    return ofText(CsvSource.of(path));
+    return FileKind.of(file.path()) == FileKind.WORKBOOK
+        ? XlsxBook.open(path)
+        : ofText(CsvSource.of(path));
   }
 
   private static Sheets ofText(SheetSource source) {

@@ -56,15 +56,20 @@ final class HeadingIndex {
     return Optional.of(new HeadingMatch(field, text.unit(), text.comment(), false));
   }
 
-  /** The field whose whole name is a unit, as {@code acres} is; null: none. */
+  /**
+   * The field that a bare unit as heading means: the one that is called by a unit itself, as {@code
+   * acres} is, else the only one of that dimension; null: none.
+   */
   private FieldSchema calledByUnit(Unit unit) {
-    for (FieldSchema field : names.values()) {
-      boolean isUnit = Unit.find(field.name()).isPresent();
-      if (isUnit && field.unit() != null && field.unit().dimension() == unit.dimension()) {
-        return field;
-      }
-    }
-    return null;
+    List<FieldSchema> fitting =
+        names.values().stream()
+            .filter(field -> field.unit() != null)
+            .filter(field -> field.unit().dimension() == unit.dimension())
+            .toList();
+    return fitting.stream()
+        .filter(field -> Unit.find(field.name()).isPresent())
+        .findFirst()
+        .orElse(fitting.size() == 1 ? fitting.get(0) : null);
   }
 
   private FieldSchema known(String key) {

@@ -1,0 +1,152 @@
+package pondtally.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * Turns the XML of a sheet into rows of text cells: dates as YYYY-MM-DD, numbers without exponent,
+ * formulas by their stored value, errors as they are shown.
+ */
+final class SheetXml extends DefaultHandler {
+
+  private static final int LAST_COLUMN = 16_383;
+  private static final int LONGEST_TEXT = 100_000;
+
+  private final XlsxBook book;
+  private final Consumer<RawRow> rows;
+  private final SheetNotes notes;
+  private final RawRow row = new RawRow();
+  private final StringBuilder text = new StringBuilder();
+
+  private int rowNumber;
+  private int column;
+  private String type;
+  private int style;
+  private boolean hasFormula;
+  private boolean isInText;
+  private int phoneticDepth;
+
+  SheetXml(XlsxBook book, boolean isHidden, Consumer<RawRow> rows) {
+    this.book = book;
+    this.rows = rows;
+    this.notes = new SheetNotes(false, isHidden, new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+  }
+
+  SheetNotes notes() {
+    return notes;
+  }
+
+  @Override
+  public void startElement(String uri, String localName, String qName, Attributes attributes)
+      throws SAXException {
+    switch (localName) {
+      case "row" -> startRow(attributes.getValue("r"));
+      case "c" -> startCell(attributes);
+      case "f" -> hasFormula = true;
+      case "v", "t" -> isInText = phoneticDepth == 0;
+      case "rPh" -> phoneticDepth++;
+      case "mergeCell" -> merged(attributes.getValue("ref"));
+      default -> {}
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String localName, String qName) throws SAXException {
+    switch (localName) {
+      case "row" -> rows.accept(row);
+      case "c" -> endCell();
+      case "v", "t" -> isInText = false;
+      case "rPh" -> phoneticDepth--;
+      default -> {}
+    }
+  }
+
+  @Override
+  public void characters(char[] characters, int start, int length) {
+    if (isInText && text.length() < LONGEST_TEXT) {
+      text.append(characters, start, length);
+    }
+  }
+
+  private void startRow(String number) throws SAXException {
+    rowNumber = number == null ? rowNumber + 1 : whole(number);
+    row.start(rowNumber);
+    column = -1;
+  }
+
+  private void startCell(Attributes attributes) throws SAXException {
+    String reference = attributes.getValue("r");
+    column = reference == null ? column + 1 : ColumnLetters.column(reference);
+    if (column < 0 || column > LAST_COLUMN) {
+      throw new SAXException("no cell can be called " + Shown.value(String.valueOf(reference)));
+    }
+    type = attributes.getValue("t");
+    String styleNumber = attributes.getValue("s");
+    style = styleNumber == null ? 0 : whole(styleNumber);
+    hasFormula = false;
+    isInText = false;
+    text.setLength(0);
+  }
+
+  private void endCell() throws SAXException {
+    if (hasFormula) {
+      notes.formulas().merge(column, 1, Integer::sum);
+      if (text.isEmpty() && !"str".equals(type)) {
+        notes.formulasWithoutValue().merge(column, 1, Integer::sum);
+      }
+    }
+    if (!text.isEmpty()) {
+      put(text.toString());
+    }
+  }
+
+  private void put(String stored) throws SAXException {
+    switch (type == null ? "n" : type) {
+      case "n" -> number(stored);
+      case "s" -> row.set(column, shared(whole(stored)), false);
+      case "b" -> row.set(column, stored.equals("1") ? "true" : "false", false);
+      case "d" -> row.set(column, stored.replaceFirst("T00:00:00(\\.0+)?Z?$", ""), false);
+      default -> row.set(column, stored, false);
+    }
+  }
+
+  private void number(String stored) {
+    if (book.dateStyles().isDate(style)) {
+      double serial = PlainNumber.parse(PlainText.ofStored(stored));
+      String day = SerialDay.text(serial, book.countsFrom1904());
+      if (day != null) {
+        row.set(column, day, false);
+        return;
+      }
+    }
+    row.set(column, PlainText.ofStored(stored), true);
+  }
+
+  private String shared(int index) throws SAXException {
+    if (index >= book.strings().getUniqueCount()) {
+      throw new SAXException("a cell points to text number %d, which is absent".formatted(index));
+    }
+    return book.strings().getItemAt(index).getString();
+  }
+
+  private void merged(String range) throws SAXException {
+    if (range != null && range.matches("[A-Z]{1,3}\\d{1,7}:[A-Z]{1,3}\\d{1,7}")) {
+      int first = whole(range.substring(0, range.indexOf(':')).replaceAll("[A-Z]+", ""));
+      List<String> ranges = notes.merged().computeIfAbsent(first, number -> new ArrayList<>());
+      ranges.add(range);
+    }
+  }
+
+  private static int whole(String digits) throws SAXException {
+    double number = digits.isEmpty() ? Double.NaN : PlainNumber.parse(digits);
+    if (!(number >= 0 && number <= Integer.MAX_VALUE) || number != Math.rint(number)) {
+      throw new SAXException("expected a whole number, found " + Shown.value(digits));
+    }
+    return (int) number;
+  }
+}

@@ -1,0 +1,118 @@
+package pondtally.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.apache.poi.xssf.model.SharedStrings;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * An open workbook of the Office Open XML format (ISO/IEC 29500). Sheets are streamed from the
+ * file, so that memory does not grow with their rows.
+ */
+final class XlsxBook implements Sheets {
+
+  /**
+   * A part that unpacks to more is no partner's sheet: 1,048,576 full rows take about half of it.
+   */
+  private static final long LARGEST_PART = 1L << 31;
+
+  private static final long LONGEST_TEXT = 10_000_000;
+
+  static {
+    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
+    ZipSecureFile.setMaxTextSize(LONGEST_TEXT);
+  }
+
+  private final OPCPackage parts;
+  private final XSSFReader reader;
+  private final SharedStrings strings;
+  private final DateStyles dateStyles;
+  private final WorkbookXml workbook;
+
+  private XlsxBook(OPCPackage parts) throws IOException, OpenXML4JException, SAXException {
+    this.parts = parts;
+    this.reader = new XSSFReader(parts);
+    reader.setUseReadOnlySharedStringsTable(true);
+    this.strings = reader.getSharedStringsTable();
+    this.dateStyles = new DateStyles(reader.getStylesTable());
+    this.workbook = new WorkbookXml();
+    try (InputStream in = reader.getWorkbookData()) {
+      parse(in, workbook);
+    }
+  }
+
+  /** Opens a workbook; see {@link Sheets#open}. */
+  static XlsxBook open(Path path) throws IOException {
+    OPCPackage parts = null;
+    try {
+      WorkbookFault.check(path);
+      parts = OPCPackage.open(path.toFile(), PackageAccess.READ);
+      return new XlsxBook(parts);
+    } catch (OpenXML4JException | SAXException | RuntimeException | IOException e) {
+      if (parts != null) {
+        parts.revert();
+      }
+      throw WorkbookFault.inWords(e);
+    }
+  }
+
+  @Override
+  public List<SheetSource> all() {
+    List<SheetSource> sheets = new ArrayList<>();
+    for (WorkbookXml.Sheet sheet : workbook.sheets()) {
+      sheets.add(new XlsxSheet(this, sheets.size(), sheet));
+    }
+    return sheets;
+  }
+
+  /** Streams one sheet through {@code handler}. */
+  void stream(WorkbookXml.Sheet sheet, DefaultHandler handler) throws IOException {
+    try (InputStream in = reader.getSheet(sheet.relation())) {
+      parse(in, handler);
+    } catch (OpenXML4JException | SAXException | IllegalArgumentException e) {
+      throw WorkbookFault.inWords(e);
+    }
+  }
+
+  private static void parse(InputStream in, DefaultHandler handler)
+      throws IOException, SAXException {
+    try {
+      XMLReader xml = XMLHelper.newXMLReader();
+      xml.setContentHandler(handler);
+      xml.setErrorHandler(handler);
+      xml.parse(new InputSource(in));
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException("every Java platform reads XML", e);
+    }
+  }
+
+  SharedStrings strings() {
+    return strings;
+  }
+
+  DateStyles dateStyles() {
+    return dateStyles;
+  }
+
+  boolean countsFrom1904() {
+    return workbook.countsFrom1904();
+  }
+
+  @Override
+  public void close() {
+    parts.revert();
+  }
+}
