@@ -17,6 +17,8 @@ public enum CheckRule implements Code {
   UNKNOWN_SITE("unknown-site"),
   /** An area of a pond that no site drains. */
   UNKNOWN_POND("unknown-pond"),
+  /** An area that names neither a site nor a pond. */
+  AREA_WITHOUT_PLACE("area-without-place"),
   /** An area that names a site and a pond which do not belong together. */
   AREA_POND_DIFFERS("area-pond-differs"),
   /** A visit or cost line of a device that no install row names. */
@@ -55,6 +57,8 @@ public enum CheckRule implements Code {
   PROTECTED_UNTIL_BEFORE_FROM("protected-until-before-from"),
   /** A site without a watershed. */
   WATERSHED_MISSING("watershed-missing"),
+  /** A material line that holds neither a unit cost nor a total. */
+  COST_MISSING("cost-missing"),
   /** A total that is not quantity times unit cost. */
   COST_INCONSISTENT("cost-inconsistent"),
   /** A lump sum beside material lines that come to something else. */

@@ -16,6 +16,7 @@ public final class ClusterChecks {
           DifferingSites::apply,
           DeviceDates::apply,
           UnknownSites::apply,
+          AreaPonds::apply,
           SameDayVisits::apply,
           ClusterChecks::settleLives,
           RemovalsCountedTwice::apply,

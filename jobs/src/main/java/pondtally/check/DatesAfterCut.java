@@ -13,7 +13,8 @@ import pondtally.record.Visit;
 /**
  * Rows dated after the data cut do not count. A purchase day is optional: one in the future is a
  * slip and is dropped, so that the line counts on the install day; one between the cut and today is
- * right, and the line waits for a later cut.
+ * right, and the line waits for a later cut. A request made since the cut is nobody's mistake and
+ * stays: only one in the future is taken out.
  */
 final class DatesAfterCut {
 
@@ -24,7 +25,7 @@ final class DatesAfterCut {
     setAside(cluster.installs, "installed_on", Install::installedOn, settings);
     setAside(cluster.visits, "visited_on", Visit::visitedOn, settings);
     setAside(cluster.areas, "measured_on", Area::measuredOn, settings);
-    setAside(cluster.requests, "asked_on", Request::askedOn, settings);
+    setAside(cluster.requests, "asked_on", Request::askedOn, uncut(settings));
     dropFuturePurchases(cluster.materials, settings);
     setAside(cluster.materials, "purchased_on", MaterialLine::purchasedOn, settings);
     setAsideYears(cluster.removals, settings);
@@ -45,12 +46,18 @@ final class DatesAfterCut {
     }
   }
 
+  private static CheckSettings uncut(CheckSettings settings) {
+    return new CheckSettings(settings.today(), settings.today());
+  }
+
   private static void dropFuturePurchases(Rows<MaterialLine> rows, CheckSettings settings) {
     for (MaterialLine row : rows.list()) {
       if (row.purchasedOn() != null && row.purchasedOn() > settings.today()) {
         String value = Words.date(row.purchasedOn());
         String message =
-            "%s is in the future (this check was run on %s). The date was dropped: the line is counted on the day of the install. Correct the date."
+            """
+                %s is in the future (this check was run on %s). The date was dropped: \
+                the line is counted on the day of the install. Correct the date."""
                 .formatted(value, Words.date(settings.today()));
         rows.drop(row, Remark.cell(CheckRule.DATE_AFTER_CUT, "purchased_on", value, message));
       }
@@ -76,12 +83,17 @@ final class DatesAfterCut {
   }
 
   private static String future(String value, String today) {
-    return "%s is in the future (this check was run on %s). The row was set aside. Correct the date."
+    return """
+        %s is in the future (this check was run on %s). The row was set aside. \
+        Correct the date."""
         .formatted(value, today);
   }
 
   private static String afterCut(String value, String asOf, String needed) {
-    return "%s is after the data cut of %s, so the row is not counted and was set aside. If the date is wrong, correct it; if it is right, set as_of in program.yaml to %s or later to count the row."
+    return """
+        %s is after the data cut of %s, so the row is not counted and was set \
+        aside. If the date is wrong, correct it; if it is right, set as_of in \
+        program.yaml to %s or later to count the row."""
         .formatted(value, asOf, needed);
   }
 }

@@ -31,15 +31,22 @@ final class DeviceDates {
   }
 
   private static String retiredTooEarly(Install row) {
-    return "%s is before the install on %s. The date was dropped: the device counts as not retired by this row. Correct whichever date is wrong."
+    return """
+        %s is before the install on %s. The date was dropped: the device counts \
+        as not retired by this row. Correct whichever date is wrong."""
         .formatted(Words.date(row.retiredOn()), Words.date(row.installedOn()));
   }
 
   private static String retiredTooLate(Install row, CheckSettings settings) {
     return row.retiredOn() > settings.today()
-        ? "%s is in the future (this check was run on %s). The date was dropped: the device counts as not yet retired. Correct the date if it is wrong."
+        ? """
+            %s is in the future (this check was run on %s). The date was dropped: \
+            the device counts as not yet retired. Correct the date if it is wrong."""
             .formatted(Words.date(row.retiredOn()), Words.date(settings.today()))
-        : "%s is after the data cut of %s. The date was dropped: at the cut the device was not yet retired. If the date is right, nothing needs correcting."
+        : """
+            %s is after the data cut of %s. The date was dropped: at the cut the \
+            device was not yet retired. If the date is right, nothing needs \
+            correcting."""
             .formatted(Words.date(row.retiredOn()), Words.date(settings.asOf()));
   }
 
@@ -52,14 +59,18 @@ final class DeviceDates {
           cluster,
           row,
           CheckRule.TRACKED_BEFORE_INSTALL,
-          "%s is before the install on %s. The device is counted from the install. Correct whichever date is wrong."
+          """
+              %s is before the install on %s. The device is counted from the install. \
+              Correct whichever date is wrong."""
               .formatted(Words.date(row.trackedFrom()), Words.date(row.installedOn())));
     } else if (row.trackedFrom() > cluster.settings.asOf()) {
       notice(
           cluster,
           row,
           CheckRule.TRACKED_AFTER_CUT,
-          "%s is after the data cut of %s. The device adds no time under observation yet. Correct the date if it is wrong."
+          """
+              %s is after the data cut of %s. The device adds no time under \
+              observation yet. Correct the date if it is wrong."""
               .formatted(Words.date(row.trackedFrom()), Words.date(cluster.settings.asOf())));
     }
   }

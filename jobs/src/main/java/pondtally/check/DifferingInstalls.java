@@ -68,7 +68,11 @@ final class DifferingInstalls {
   }
 
   private static String message(Install first, Install row) {
-    return "Device %s has another install row, %s, that differs in %s. That row comes first and is used; this one was set aside. If the device was rebuilt, record the visit that replaced or retired it; if these are two devices, give each an id of its own; if not, delete the wrong row."
+    return """
+        Another install row of device %s (%s) differs in %s. That row comes \
+        first and is used; this one was set aside. If the device was rebuilt, \
+        record the visit that replaced or retired it; if these are two devices, \
+        give each an id of its own; if not, delete the wrong row."""
         .formatted(
             Words.quote(row.deviceId()),
             Words.row(first.origin()),
@@ -76,7 +80,10 @@ final class DifferingInstalls {
   }
 
   private static String movedMessage(Install first, Install row) {
-    return "Device %s was first installed at site %s (%s), here it is at site %s. A device put in at another site is a new device: give it an id of its own, in its visits and cost lines too. The row was set aside."
+    return """
+        Device %s was first installed at site %s (%s), here it is at site %s. A \
+        device put in at another site is a new device: give it an id of its own, \
+        in its visits and cost lines too. The row was set aside."""
         .formatted(
             Words.quote(row.deviceId()),
             Words.quote(first.siteId()),

@@ -19,7 +19,10 @@ final class DifferingSites {
   }
 
   private static String message(Site first, Site row) {
-    return "Site %s is described differently in %s: %s. That row comes first and is used; this one was set aside. Make the two agree, or delete one; if they are two places, give each an id of its own."
+    return """
+        Site %s is described differently in another row (%s): %s. That row comes \
+        first and is used; this one was set aside. Make the two agree, or delete \
+        one; if they are two places, give each an id of its own."""
         .formatted(
             Words.quote(row.siteId()), Words.row(first.origin()), Differences.between(first, row));
   }

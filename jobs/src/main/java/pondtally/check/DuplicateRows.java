@@ -28,7 +28,9 @@ final class DuplicateRows {
   }
 
   private static String message(Sourced earlier) {
-    return "Every field is the same as in %s. The row is counted once, there. Delete this copy; if it"
+    return """
+        Every field is the same as in %s. The row is counted once, there. Delete \
+        this copy; if it"""
             .formatted(Words.row(earlier.origin()))
         + " is no copy, write what tells the two rows apart.";
   }

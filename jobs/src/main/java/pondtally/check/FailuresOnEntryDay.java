@@ -33,7 +33,9 @@ final class FailuresOnEntryDay {
         CheckRule.FAILED_ON_ENTRY_DAY,
         "visited_on",
         value,
-        "Device %s was found failed on %s, the first day it was followed. The failure counts as one on that day. Check both dates."
+        """
+            Device %s was found failed on %s, the first day it was followed. The \
+            failure counts as one on that day. Check both dates."""
             .formatted(Words.quote(row.deviceId()), value));
   }
 }

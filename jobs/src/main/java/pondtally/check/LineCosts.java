@@ -8,11 +8,18 @@ final class LineCosts {
   /** Printed prices are rounded to the cent: half a cent a unit and half a cent on the total. */
   private static final double HALF_CENT_USD = 0.005;
 
+  private static final String NO_COST =
+      """
+          The line has neither a unit cost nor a total that could be used. The row \
+          was set aside. Add one of the two.""";
+
   private LineCosts() {}
 
   static void apply(OpenCluster cluster) {
     for (MaterialLine row : cluster.materials.list()) {
-      if (row.unitCostUsd() != null && row.totalCostUsd() != null && inconsistent(row)) {
+      if (row.unitCostUsd() == null && row.totalCostUsd() == null) {
+        cluster.materials.setAside(row, Remark.row(CheckRule.COST_MISSING, NO_COST));
+      } else if (row.unitCostUsd() != null && row.totalCostUsd() != null && inconsistent(row)) {
         cluster.materials.notice(row, remark(row));
       }
     }
@@ -32,7 +39,9 @@ final class LineCosts {
   private static Remark remark(MaterialLine row) {
     double product = row.quantity() * row.unitCostUsd();
     String message =
-        "%s × %s is %s, but the total of the line is %s. The total is used. If it includes tax or freight, nothing needs correcting."
+        """
+            %s × %s is %s, but the total of the line is %s. The total is used. If it \
+            includes tax or freight, nothing needs correcting."""
             .formatted(
                 Words.number(row.quantity()),
                 Words.usd(row.unitCostUsd()),

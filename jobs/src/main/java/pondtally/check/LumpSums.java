@@ -40,7 +40,9 @@ final class LumpSums {
       return;
     }
     String message =
-        "The lump sum of %s stands beside %s of %s%s. The lines%s are counted, the lump sum is not. If it holds something more, add a line for that."
+        """
+            The lump sum of %s stands beside %s of %s%s. The lines%s are counted, \
+            the lump sum is not. If it holds something more, add a line for that."""
             .formatted(
                 Words.usd(row.installCostUsd()),
                 Words.count(lines.size(), "material line"),

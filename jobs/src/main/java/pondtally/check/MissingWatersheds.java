@@ -11,7 +11,9 @@ final class MissingWatersheds {
     for (Site row : cluster.sites.list()) {
       if (row.watershed() == null) {
         String message =
-            "Site %s has no watershed. It counts in the totals, but in no watershed's figures. Add the hydrologic unit code."
+            """
+                Site %s has no watershed. It counts in the totals, but in no watershed's \
+                figures. Add the hydrologic unit code."""
                 .formatted(Words.quote(row.siteId()));
         cluster.sites.notice(
             row, Remark.cell(CheckRule.WATERSHED_MISSING, "watershed", "", message));

@@ -66,6 +66,17 @@ final class OpenCluster {
     return sites.list().stream().map(Site::siteId).collect(Collectors.toCollection(TreeSet::new));
   }
 
+  /** The pond of each site that counts: the one it names, else one of its own. */
+  Map<String, String> pondOfSite() {
+    Map<String, String> ponds = new HashMap<>();
+    sites.list().forEach(site -> ponds.put(site.siteId(), pondOf(site)));
+    return ponds;
+  }
+
+  static String pondOf(Site site) {
+    return site.pondId() == null ? site.siteId() : site.pondId();
+  }
+
   /** The first install row of a device as sent, whatever became of it; null where there is none. */
   Origin firstInstallSent(String deviceId) {
     return firstInstallSent.get(deviceId);

@@ -29,7 +29,9 @@ final class PropertyRows {
     Integer until = row.protectedUntil();
     if (from != null && until != null && until < from) {
       String message =
-          "%s is before the first protected day, %s. The date was dropped: the property counts as still protected. Correct whichever date is wrong."
+          """
+              %s is before the first protected day, %s. The date was dropped: the \
+              property counts as still protected. Correct whichever date is wrong."""
               .formatted(Words.date(until), Words.date(from));
       cluster.properties.drop(
           row,
@@ -65,7 +67,10 @@ final class PropertyRows {
   }
 
   private static String repeatedMessage(Property first, Property row) {
-    return "Property %s at site %s already stands in %s, with other values: %s. It is counted once, as that row says. Delete one row; if these are two properties, give each an id of its own."
+    return """
+        Property %s at site %s already stands in %s, with other values: %s. It \
+        is counted once, as that row says. Delete one row; if these are two \
+        properties, give each an id of its own."""
         .formatted(
             Words.quote(row.propertyId()),
             Words.quote(row.siteId()),
@@ -74,7 +79,10 @@ final class PropertyRows {
   }
 
   private static String twoSitesMessage(Property first, Property row) {
-    return "Property %s also stands under site %s (%s). It is counted once, as protected while a device at either site works. If these are two properties, give each an id of its own."
+    return """
+        Property %s also stands under site %s (%s). It is counted once, as \
+        protected while a device at either site works. If these are two \
+        properties, give each an id of its own."""
         .formatted(
             Words.quote(row.propertyId()), Words.quote(first.siteId()), Words.row(first.origin()));
   }

@@ -54,7 +54,10 @@ final class RemovalsCountedTwice {
 
   private static void noticeParts(OpenCluster cluster, Removal first, Removal row) {
     String message =
-        "Site %s has another row for %s from the same partner, %s. Both are counted, as two parts of the year. If one is a correction of the other, delete the wrong one."
+        """
+            Site %s has another row for %s from the same partner (%s). Both are \
+            counted, as two parts of the year. If one is a correction of the other, \
+            delete the wrong one."""
             .formatted(
                 Words.quote(row.siteId()), String.valueOf(row.year()), Words.row(first.origin()));
     cluster.removals.notice(
@@ -68,13 +71,18 @@ final class RemovalsCountedTwice {
   }
 
   private static String sameMessage(Removal first, Removal row) {
-    return "Another partner gives the same numbers for site %s in %s, in %s. They are counted once, there. Agree which partner reports this site."
+    return """
+        Another partner gives the same numbers for site %s in %s (%s). They are \
+        counted once, there. Agree which partner reports this site."""
         .formatted(
             Words.quote(row.siteId()), String.valueOf(row.year()), Words.row(first.origin()));
   }
 
   private static String otherMessage(Removal first, Removal row) {
-    return "Another partner gives other numbers for site %s in %s: %s in %s, %s here. The first is used; this row was set aside. Agree which is right, and which partner reports this site."
+    return """
+        Another partner gives other numbers for site %s in %s: %s there (%s), %s \
+        here. That row comes first and is used; this one was set aside. Agree \
+        which is right, and which partner reports this site."""
         .formatted(
             Words.quote(row.siteId()),
             String.valueOf(row.year()),

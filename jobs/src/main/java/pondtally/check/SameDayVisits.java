@@ -75,13 +75,18 @@ final class SameDayVisits {
   private static String message(Visit kept, Visit row) {
     String what =
         kept.condition() == row.condition()
-            ? "Device %s has another row for %s, %s, that differs in %s. One visit a day is counted: that row, which holds as much or more."
+            ? """
+                Another row about device %s on %s (%s) differs in %s. One row a day is \
+                counted, the one with more filled in, so that row is used and this one \
+                is not."""
                 .formatted(
                     Words.quote(row.deviceId()),
                     Words.date(row.visitedOn()),
                     Words.row(kept.origin()),
                     Differences.between(kept, row))
-            : "Two rows about device %s on %s disagree: %s in %s, %s here. The worse condition counts, so that row is used and this one is not."
+            : """
+                Two rows about device %s on %s disagree: %s there (%s), %s here. The \
+                worse condition counts, so that row is used and this one is not."""
                 .formatted(
                     Words.quote(row.deviceId()),
                     Words.date(row.visitedOn()),

@@ -35,7 +35,9 @@ final class Shares {
     }
     String share = counts.setAside() + " of " + counts.read();
     String message =
-        "%s of the %s here (%s %%) were set aside, %s. One cause may stand behind many of them: begin with the first reason."
+        """
+            %s of the %s here (%s %%) were set aside, %s. One cause may stand behind \
+            many of them: begin with the first reason."""
             .formatted(
                 String.valueOf(counts.setAside()),
                 Words.count(counts.read(), "row"),

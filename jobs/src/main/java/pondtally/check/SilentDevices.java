@@ -43,14 +43,19 @@ final class SilentDevices {
     String because =
         sent == 0 ? "" : " Of its visits, " + Words.count(sent, "row") + " could not be used.";
     String message =
-        "No visit to device %s counts since it was installed on %s, so its state is not known.%s Add its visits, or plan one."
+        """
+            No visit to device %s counts since it was installed on %s, so its state \
+            is not known.%s Add its visits, or plan one."""
             .formatted(Words.quote(row.deviceId()), Words.date(row.installedOn()), because);
     notice(cluster, row, CheckRule.DEVICE_NEVER_VISITED, message);
   }
 
   private static void noticeUncosted(OpenCluster cluster, Install row) {
     String message =
-        "No cost of any kind is recorded for device %s: no lines, hours or lump sum, and none at its visits. It is left out of real cost figures. Add what is known."
+        """
+            No cost of any kind is recorded for device %s: no lines, hours or lump \
+            sum, and none at its visits. It is left out of real cost figures. Add \
+            what is known."""
             .formatted(Words.quote(row.deviceId()));
     notice(cluster, row, CheckRule.DEVICE_WITHOUT_COST, message);
   }

@@ -38,13 +38,18 @@ final class UnknownDevices {
             CheckRule.UNKNOWN_DEVICE,
             "device_id",
             id,
-            "The %s has no device: no install row that could be used has the id %s. The row was set aside. Correct the id, or add the install (or correct its row, if that was set aside)."
+            """
+                The %s has no device: no install row that could be used has the id %s. \
+                The row was set aside. Correct the id, or add the install (or correct \
+                its row, if that was set aside)."""
                 .formatted(what, Words.quote(id)))
         : Remark.cell(
             CheckRule.DEVICE_SET_ASIDE,
             "device_id",
             id,
-            "The install of device %s (%s) was set aside, so this %s has no device and was set aside too. Correct the install row; this one may be right."
+            """
+                The install of device %s (%s) was set aside, so this %s has no device \
+                and was set aside too. Correct the install row; this one may be right."""
                 .formatted(Words.quote(id), Words.row(install), what));
   }
 }

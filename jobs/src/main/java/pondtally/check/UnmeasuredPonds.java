@@ -16,16 +16,15 @@ final class UnmeasuredPonds {
   private UnmeasuredPonds() {}
 
   static void apply(OpenCluster cluster) {
-    Map<String, String> pondOfSite = new HashMap<>();
-    cluster.sites.list().forEach(s -> pondOfSite.put(s.siteId(), UnknownSites.pondOf(s)));
+    Map<String, String> pondOfSite = cluster.pondOfSite();
     Map<String, String> pondOfDevice = new HashMap<>();
     for (Install row : cluster.installs.list()) {
       pondOfDevice.put(row.deviceId(), pondOfSite.get(row.siteId()));
     }
     Set<String> withDevice = new HashSet<>(pondOfDevice.values());
     Set<String> measured = measured(cluster, pondOfSite, pondOfDevice);
-    for (List<Site> ofPond : cluster.sites.by(UnknownSites::pondOf).values()) {
-      String pond = UnknownSites.pondOf(ofPond.get(0));
+    for (List<Site> ofPond : cluster.sites.by(OpenCluster::pondOf).values()) {
+      String pond = OpenCluster.pondOf(ofPond.get(0));
       if (withDevice.contains(pond) && !measured.contains(pond)) {
         notice(cluster, ofPond.get(0), pond);
       }
@@ -37,7 +36,7 @@ final class UnmeasuredPonds {
     Set<String> ponds = new HashSet<>();
     for (Site row : cluster.sites.list()) {
       if (row.wetlandAcresBefore() != null) {
-        ponds.add(UnknownSites.pondOf(row));
+        ponds.add(OpenCluster.pondOf(row));
       }
     }
     for (Area row : cluster.areas.list()) {
@@ -53,7 +52,10 @@ final class UnmeasuredPonds {
 
   private static void notice(OpenCluster cluster, Site row, String pond) {
     String message =
-        "The wetland of pond %s was never measured: no area before, none at a visit, none in areas. The pond is left out of acres. Measure it at the agreed level."
+        """
+            The wetland of pond %s was never measured: no area before, none at a \
+            visit, none in areas. The pond is left out of acres. Measure it at the \
+            agreed level."""
             .formatted(Words.quote(pond));
     cluster.sites.notice(
         row, Remark.cell(CheckRule.POND_NEVER_MEASURED, "wetland_acres_before", "", message));

@@ -76,7 +76,10 @@ final class VisitsAfterEnd {
         CheckRule.VISIT_AFTER_END,
         "visited_on",
         value,
-        "The visit on %s is after device %s was %s on %s (%s). The row was set aside. If the device was put in again, add an install row dated %s or later; if a date is wrong, correct it."
+        """
+            The visit on %s is after device %s was %s on %s (%s). The row was set \
+            aside. If the device was put in again, add an install row dated %s or \
+            later; if a date is wrong, correct it."""
             .formatted(
                 value,
                 Words.quote(row.deviceId()),

@@ -26,7 +26,9 @@ final class VisitsBeforeInstall {
         CheckRule.VISIT_BEFORE_INSTALL,
         "visited_on",
         value,
-        "The visit on %s is before the install of device %s on %s (%s). The row was set aside. Correct whichever date is wrong."
+        """
+            The visit on %s is before the install of device %s on %s (%s). The row \
+            was set aside. Correct whichever date is wrong."""
             .formatted(
                 value,
                 Words.quote(row.deviceId()),

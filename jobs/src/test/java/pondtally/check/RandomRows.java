@@ -96,7 +96,7 @@ final class RandomRows {
         "unitCostUsd",
         maybe(50.0),
         "totalCostUsd",
-        100.0,
+        maybe(100.0),
         "purchasedOn",
         maybe(day()));
   }
@@ -150,7 +150,7 @@ final class RandomRows {
         "siteId",
         maybe(siteId()),
         "pondId",
-        "P" + random.nextInt(3),
+        maybe("P" + random.nextInt(3)),
         "measuredOn",
         day(),
         "acres",

@@ -34,9 +34,11 @@ class VisitRulesTest {
             Condition.WORKING);
     TestCluster.of(row)
         .finds(
-            "revisits 7 device_id=D-1 set-aside unknown-device: The visit has no device: no install"
-                + " row that could be used has the id \"D-1\". The row was set aside. Correct the"
-                + " id, or add the install (or correct its row, if that was set aside).")
+            "revisits 7 device_id=D-1 set-aside unknown-device: The visit has no"
+                + " device: no"
+                + " install row that could be used has the id \"D-1\". The row was set"
+                + " aside. Correct"
+                + " the id, or add the install (or correct its row, if that was set aside).")
         .judges("7 SET_ASIDE");
   }
 
@@ -45,7 +47,8 @@ class VisitRulesTest {
     TestCluster.sound(visit(8, "2019-11-01", Condition.WORKING))
         .finds(
             "revisits 8 visited_on=2019-11-01 set-aside visit-before-install: The visit on"
-                + " 2019-11-01 is before the install of device \"D1\" on 2020-05-01 ({row:2/0/3})."
+                + " 2019-11-01 is before the install of device \"D1\" on 2020-05-01"
+                + " ({row:2/0/3})."
                 + " The row was set aside. Correct whichever date is wrong.")
         .judges("8 SET_ASIDE");
   }
@@ -59,10 +62,13 @@ class VisitRulesTest {
   void visitAfterTheCut() {
     TestCluster.sound(visit(8, "2026-02-01", Condition.WORKING))
         .finds(
-            "revisits 8 visited_on=2026-02-01 set-aside date-after-cut: 2026-02-01 is after the"
-                + " data cut of 2025-12-31, so the row is not counted and was set aside. If the"
-                + " date is wrong, correct it; if it is right, set as_of in program.yaml to"
-                + " 2026-02-01 or later to count the row.")
+            "revisits 8 visited_on=2026-02-01 set-aside date-after-cut: 2026-02-01"
+                + " is after the"
+                + " data cut of 2025-12-31, so the row is not counted and was set aside."
+                + " If the date"
+                + " is wrong, correct it; if it is right, set as_of in program.yaml to"
+                + " 2026-02-01 or"
+                + " later to count the row.")
         .judges("8 SET_ASIDE");
   }
 
@@ -70,8 +76,11 @@ class VisitRulesTest {
   void visitInTheFuture() {
     TestCluster.sound(visit(8, "2052-02-01", Condition.WORKING))
         .finds(
-            "revisits 8 visited_on=2052-02-01 set-aside date-after-cut: 2052-02-01 is in the future"
-                + " (this check was run on 2026-03-10). The row was set aside. Correct the date.")
+            "revisits 8 visited_on=2052-02-01 set-aside date-after-cut: 2052-02-01"
+                + " is in the"
+                + " future (this check was run on 2026-03-10). The row was set aside."
+                + " Correct the"
+                + " date.")
         .judges("8 SET_ASIDE");
   }
 
@@ -82,12 +91,14 @@ class VisitRulesTest {
             visit(9, "2021-05-01", Condition.FAILED),
             visit(10, "2021-05-01", Condition.REDUCED))
         .finds(
-            "revisits 8 condition=working notice same-day-visits: Two rows about device \"D1\" on"
-                + " 2021-05-01 disagree: failed in {row:0/0/9}, working here. The worse condition"
-                + " counts, so that row is used and this one is not.",
-            "revisits 10 condition=reduced notice same-day-visits: Two rows about device \"D1\" on"
-                + " 2021-05-01 disagree: failed in {row:0/0/9}, reduced here. The worse condition"
-                + " counts, so that row is used and this one is not.")
+            "revisits 8 condition=working notice same-day-visits: Two rows about"
+                + " device \"D1\""
+                + " on 2021-05-01 disagree: failed there ({row:0/0/9}), working here. The worse"
+                + " condition counts, so that row is used and this one is not.",
+            "revisits 10 condition=reduced notice same-day-visits: Two rows about"
+                + " device \"D1\""
+                + " on 2021-05-01 disagree: failed there ({row:0/0/9}), reduced here. The worse"
+                + " condition counts, so that row is used and this one is not.")
         .judges("8 DUPLICATE", "10 DUPLICATE");
   }
 
@@ -106,11 +117,14 @@ class VisitRulesTest {
                 "costUsd",
                 12.5))
         .finds(
-            "revisits 9 condition=working notice same-day-visits: Two rows about device \"D1\" on"
-                + " 2021-05-01 disagree: failed in {row:0/0/8}, working here. The worse condition"
-                + " counts, so that row is used and this one is not. Not counted with it: action"
-                + " cleaned and cost_usd 12.5. If that belongs to the day, write it in the row that"
-                + " is used.")
+            "revisits 9 condition=working notice same-day-visits: Two rows about"
+                + " device \"D1\""
+                + " on 2021-05-01 disagree: failed there ({row:0/0/8}), working here. The worse"
+                + " condition counts, so that row is used and this one is not. Not"
+                + " counted with it:"
+                + " action cleaned and cost_usd 12.5. If that belongs to the day, write"
+                + " it in the row"
+                + " that is used.")
         .judges("9 DUPLICATE");
   }
 
@@ -120,9 +134,12 @@ class VisitRulesTest {
             visit(8, "2021-05-01", Condition.FAILED),
             visit(9, "2021-05-01", Condition.FAILED, "action", Action.REPAIRED))
         .finds(
-            "revisits 8 condition=failed notice same-day-visits: Device \"D1\" has another row for"
-                + " 2021-05-01, {row:0/0/9}, that differs in action (repaired there, nothing here)."
-                + " One visit a day is counted: that row, which holds as much or more.")
+            "revisits 8 condition=failed notice same-day-visits: Another row about device"
+                + " \"D1\" on 2021-05-01 ({row:0/0/9}) differs in action (repaired"
+                + " there, nothing"
+                + " here). One row a day is counted, the one with more filled in, so"
+                + " that row is used"
+                + " and this one is not.")
         .judges("8 DUPLICATE");
   }
 
@@ -139,10 +156,11 @@ class VisitRulesTest {
     TestCluster.sound(
             visit(8, "2022-05-01", Condition.RETIRED), visit(9, "2022-05-02", Condition.WORKING))
         .finds(
-            "revisits 9 visited_on=2022-05-02 set-aside visit-after-end: The visit on 2022-05-02 is"
-                + " after device \"D1\" was retired on 2022-05-01 ({row:0/0/8}). The row was set"
-                + " aside. If the device was put in again, add an install row dated 2022-05-01 or"
-                + " later; if a date is wrong, correct it.")
+            "revisits 9 visited_on=2022-05-02 set-aside visit-after-end: The visit on"
+                + " 2022-05-02 is after device \"D1\" was retired on 2022-05-01"
+                + " ({row:0/0/8}). The"
+                + " row was set aside. If the device was put in again, add an install row dated"
+                + " 2022-05-01 or later; if a date is wrong, correct it.")
         .judges("9 SET_ASIDE");
   }
 
@@ -152,10 +170,11 @@ class VisitRulesTest {
             visit(8, "2022-05-01", Condition.FAILED, "action", Action.REMOVED),
             visit(9, "2023-05-02", Condition.RETIRED))
         .finds(
-            "revisits 9 visited_on=2023-05-02 set-aside visit-after-end: The visit on 2023-05-02 is"
-                + " after device \"D1\" was removed on 2022-05-01 ({row:0/0/8}). The row was set"
-                + " aside. If the device was put in again, add an install row dated 2022-05-01 or"
-                + " later; if a date is wrong, correct it.")
+            "revisits 9 visited_on=2023-05-02 set-aside visit-after-end: The visit on"
+                + " 2023-05-02 is after device \"D1\" was removed on 2022-05-01"
+                + " ({row:0/0/8}). The"
+                + " row was set aside. If the device was put in again, add an install row dated"
+                + " 2022-05-01 or later; if a date is wrong, correct it.")
         .judges("9 SET_ASIDE");
   }
 
@@ -197,10 +216,11 @@ class VisitRulesTest {
             Condition.FAILED);
     TestCluster.sound(retired, same, later)
         .finds(
-            "revisits 9 visited_on=2021-06-02 set-aside visit-after-end: The visit on 2021-06-02 is"
-                + " after device \"D2\" was retired on 2021-06-01 ({row:0/0/5}). The row was set"
-                + " aside. If the device was put in again, add an install row dated 2021-06-01 or"
-                + " later; if a date is wrong, correct it.")
+            "revisits 9 visited_on=2021-06-02 set-aside visit-after-end: The visit on"
+                + " 2021-06-02 is after device \"D2\" was retired on 2021-06-01"
+                + " ({row:0/0/5}). The"
+                + " row was set aside. If the device was put in again, add an install row dated"
+                + " 2021-06-01 or later; if a date is wrong, correct it.")
         .judges("9 SET_ASIDE");
   }
 
@@ -212,10 +232,11 @@ class VisitRulesTest {
             visit(11, "2023-09-01", Condition.RETIRED),
             visit(12, "2024-01-01", Condition.WORKING))
         .finds(
-            "revisits 12 visited_on=2024-01-01 set-aside visit-after-end: The visit on 2024-01-01"
-                + " is after device \"D1\" was retired on 2023-09-01 ({row:0/0/11}). The row was"
-                + " set aside. If the device was put in again, add an install row dated 2023-09-01"
-                + " or later; if a date is wrong, correct it.")
+            "revisits 12 visited_on=2024-01-01 set-aside visit-after-end: The visit on"
+                + " 2024-01-01 is after device \"D1\" was retired on 2023-09-01"
+                + " ({row:0/0/11}). The"
+                + " row was set aside. If the device was put in again, add an install row dated"
+                + " 2023-09-01 or later; if a date is wrong, correct it.")
         .judges("12 SET_ASIDE");
   }
 
@@ -242,9 +263,11 @@ class VisitRulesTest {
   void failureOnTheInstallDayIsNoticed() {
     TestCluster.sound(visit(8, "2020-05-01", Condition.FAILED))
         .finds(
-            "revisits 8 visited_on=2020-05-01 notice failed-on-entry-day: Device \"D1\" was found"
-                + " failed on 2020-05-01, the first day it was followed. The failure counts as one"
-                + " on that day. Check both dates.")
+            "revisits 8 visited_on=2020-05-01 notice failed-on-entry-day: Device"
+                + " \"D1\" was"
+                + " found failed on 2020-05-01, the first day it was followed. The"
+                + " failure counts as"
+                + " one on that day. Check both dates.")
         .judges();
   }
 
@@ -276,9 +299,11 @@ class VisitRulesTest {
             Condition.FAILED);
     TestCluster.sound(followedLater, failed)
         .finds(
-            "revisits 9 visited_on=2021-06-01 notice failed-on-entry-day: Device \"D2\" was found"
-                + " failed on 2021-06-01, the first day it was followed. The failure counts as one"
-                + " on that day. Check both dates.")
+            "revisits 9 visited_on=2021-06-01 notice failed-on-entry-day: Device"
+                + " \"D2\" was"
+                + " found failed on 2021-06-01, the first day it was followed. The"
+                + " failure counts as"
+                + " one on that day. Check both dates.")
         .judges();
   }
 }
