@@ -50,8 +50,9 @@ final class CsvRows {
     row.start(++number);
     if (line.indexOf('"') < 0) {
       cut(line, row);
-    } else {
-      quoted(line, row);
+    } else if (!cutQuoted(line, row)) {
+      row.start(number);
+      gathered(line, row);
     }
     return true;
   }
@@ -67,7 +68,44 @@ final class CsvRows {
     row.add(line.substring(start));
   }
 
-  private void quoted(String line, RawRow row) throws IOException {
+  /** Cuts a line whose quotations are closed and stand alone in their cells; false: it is none. */
+  private boolean cutQuoted(String line, RawRow row) {
+    int start = 0;
+    while (start <= line.length()) {
+      boolean isQuoted = start < line.length() && line.charAt(start) == '"';
+      int end = isQuoted ? closing(line, start) : line.indexOf(separator, start);
+      if (isQuoted && end < 0) {
+        return false;
+      }
+      end = end < 0 ? line.length() : end;
+      String cell = line.substring(start, end);
+      if (!isQuoted && cell.indexOf('"') >= 0) {
+        return false;
+      }
+      row.add(isQuoted ? unquoted(cell) : cell);
+      start = end + 1;
+    }
+    return true;
+  }
+
+  /**
+   * Where a quoted cell ends; -1 where its closing mark is absent or followed by something else.
+   */
+  private int closing(String line, int start) {
+    int mark = line.indexOf('"', start + 1);
+    while (mark >= 0 && mark + 1 < line.length() && line.charAt(mark + 1) == '"') {
+      mark = line.indexOf('"', mark + 2);
+    }
+    boolean isEnd = mark + 1 == line.length() || mark >= 0 && line.charAt(mark + 1) == separator;
+    return mark >= 0 && isEnd ? mark + 1 : -1;
+  }
+
+  private static String unquoted(String cell) {
+    String inner = cell.substring(1, cell.length() - 1);
+    return inner.indexOf('"') < 0 ? inner : inner.replace("\"\"", "\"");
+  }
+
+  private void gathered(String line, RawRow row) throws IOException {
     List<String> gathered = gather(line);
     CSVRecord record = gathered == null ? null : parse(String.join("\n", gathered));
     if (record == null || swallowedRows(gathered, record.size())) {

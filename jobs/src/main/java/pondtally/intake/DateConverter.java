@@ -52,9 +52,10 @@ final class DateConverter implements CellConverter {
     return switch (date.form()) {
       case PLAIN -> plain(text, date.dayFirst());
       case YEAR_LAST -> yearLast(text, date);
-      case SHORT_YEAR -> none(text, " has a year of two digits.", "write the year in four digits");
+      case SHORT_YEAR -> none(text, " has a year of two digits.", "");
       case NO_DAY -> none(text, " names no day.", "");
-      case SERIAL -> none(text, " is no date.", serialHint(text));
+      case SERIAL ->
+          none(text, " is no date, but may be a spreadsheet's day number.", serial(text));
       case NO_DATE -> none(text, " is no date.", "");
     };
   }
@@ -92,24 +93,26 @@ final class DateConverter implements CellConverter {
     String why =
         found.equals(Clues.NONE)
             ? "nothing else in this column decides"
-            : "this column holds both day/month/year (%d cells) and month/day/year (%d cells)"
+            : "%d dates of this column are day/month/year, %d month/day/year"
                 .formatted(found.first(), found.second());
     fault(
         text,
         IntakeRule.AMBIGUOUS_DATE,
-        " is %s or %s: %s. Expected YYYY-MM-DD, or the order in the heading as (DD/MM/YYYY), or as"
+        " is %s or %s; %s. Expected YYYY-MM-DD, or the order in the heading, as (DD/MM/YYYY), or in"
                 .formatted(iso(date.dayFirst()), iso(date.monthFirst()), why)
-            + " dates: day/month/year in columns.yaml.",
+            + " columns.yaml, as dates: day/month/year.",
         "");
     return IsoDay.NONE;
   }
 
   private static String as(DateOrder order, int cells) {
-    return ": %s, as in %s of this column.".formatted(order.words(), others(cells));
+    return ": %s, as in %s.".formatted(order.words(), others(cells));
   }
 
   private static String others(int cells) {
-    return cells == 1 ? "another cell" : cells + " other cells";
+    return cells == 1
+        ? "this column's other date"
+        : "this column's other %d dates".formatted(cells);
   }
 
   private int read(String text, int day, String why) {
@@ -134,12 +137,10 @@ final class DateConverter implements CellConverter {
     }
     Clues found = clues.dates(column);
     if (found.onlyFirst()) {
-      return ", or %s as in %s of this column."
-          .formatted(DateOrder.DAY_FIRST.words(), others(found.first()));
+      return ", or %s as in %s.".formatted(DateOrder.DAY_FIRST.words(), others(found.first()));
     }
     return found.onlySecond()
-        ? ", or %s as in %s of this column."
-            .formatted(DateOrder.MONTH_FIRST.words(), others(found.second()))
+        ? ", or %s as in %s.".formatted(DateOrder.MONTH_FIRST.words(), others(found.second()))
         : ".";
   }
 
@@ -147,9 +148,8 @@ final class DateConverter implements CellConverter {
     judge.fault(field, text, rule, Shown.value(text) + problem, suggestion);
   }
 
-  private static String serialHint(String text) {
-    int day = Integer.parseInt(text) - SerialDay.OF_1970;
-    return "%s, if this is a spreadsheet's day number".formatted(iso(day));
+  private static String serial(String text) {
+    return iso(Integer.parseInt(text) - SerialDay.OF_1970);
   }
 
   private static String iso(int day) {

@@ -44,6 +44,14 @@ final class HeadingSearch {
     return rows;
   }
 
+  /** Whether a row looks like the headings of some table, though none is certain. */
+  boolean hasSomeHeadings() {
+    return rows.stream()
+        .anyMatch(
+            row ->
+                TableSchema.all().stream().anyMatch(table -> Headings.of(table, row).isTelling()));
+  }
+
   boolean isFull() {
     return rows.size() >= ROWS;
   }

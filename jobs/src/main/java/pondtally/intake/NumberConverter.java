@@ -1,6 +1,7 @@
 package pondtally.intake;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pondtally.check.Severity;
@@ -61,9 +62,10 @@ final class NumberConverter implements CellConverter {
       return refuse(text, refused);
     }
     if (!isConverted) {
-      return possible(number, text);
+      return possible(number, text, text);
     }
-    Double value = possible(bareUnit.convert(number, field.unit()), text);
+    double own = bareUnit.convert(number, field.unit());
+    Double value = possible(own, text, text + " " + bareUnit.symbol());
     if (value != null) {
       converted++;
       judge.changedWithColumn();
@@ -130,21 +132,29 @@ final class NumberConverter implements CellConverter {
     }
     String named = parts.before().isEmpty() ? parts.after() : parts.before();
     Optional<Unit> unit = Unit.find(named);
-    boolean isTwice = !parts.before().isEmpty() && !parts.after().isEmpty();
-    if (unit.isEmpty() || isTwice && !unit.equals(Unit.find(parts.after()))) {
-      return unknownUnit(text, isTwice ? parts.after() : named);
+    if (unit.isEmpty()) {
+      return unknownUnit(text, named, !parts.before().isEmpty());
+    }
+    if (!parts.before().isEmpty() && !isRepeated(unit.get(), parts.after())) {
+      return unknownUnit(text, parts.after(), false);
     }
     if (field.unit() == null || unit.get().dimension() != field.unit().dimension()) {
       return refuse(text, named);
     }
-    if (unit.get() == field.unit()) {
-      return separated(possible(number, text), parts, text);
-    }
-    return converted(unit.get().convert(number, field.unit()), text);
+    // A unit that its heading leads one to expect is no change; any other is told.
+    return unit.get() == field.unit() && !isConverted
+        ? separated(possible(number, text, text), parts, text)
+        : converted(unit.get().convert(number, field.unit()), text);
   }
 
-  private Double unknownUnit(String text, String named) {
-    if (named.chars().anyMatch(Character::isDigit)) {
+  private static boolean isRepeated(Unit unit, String after) {
+    return after.isEmpty() || Unit.find(after).filter(unit::equals).isPresent();
+  }
+
+  /** Words before a number, or figures behind it, are no units. */
+  private Double unknownUnit(String text, String named, boolean isBefore) {
+    boolean isWord = isBefore && named.length() > 3 && !CurrencySign.isIn(named);
+    if (isWord || named.chars().anyMatch(Character::isDigit)) {
       fault(text, IntakeRule.UNREADABLE_NUMBER, " is no number.");
       return null;
     }
@@ -152,12 +162,17 @@ final class NumberConverter implements CellConverter {
   }
 
   private Double refuse(String text, String unit) {
-    fault(text, IntakeRule.UNKNOWN_UNIT, ": %s is no unit for this.".formatted(Shown.value(unit)));
+    String what =
+        field.unit() == null
+            ? " is no unit that this column can have."
+            : " is no unit of " + field.unit().dimension().name().toLowerCase(Locale.ROOT) + ".";
+    String whose = unit.equals(refused) ? ": the heading's " : ": ";
+    fault(text, IntakeRule.UNKNOWN_UNIT, whose + Shown.value(unit) + what);
     return null;
   }
 
   private Double converted(double value, String text) {
-    Double possible = possible(value, text);
+    Double possible = possible(value, text, text);
     if (possible != null) {
       String shown = PlainText.rounded(value) + " " + field.unit().plural();
       changed(text, IntakeRule.UNIT_CONVERTED, shown, PlainText.of(value));
@@ -177,19 +192,26 @@ final class NumberConverter implements CellConverter {
     judge.changed(field, text, rule, Shown.value(text) + " is read as " + shown + ".", suggestion);
   }
 
-  private Double possible(double value, String text) {
+  /** The value, unless it is out of the possible; {@code said} is it as its sender meant it. */
+  private Double possible(double value, String text, String said) {
     boolean isLow = field.minimum() != null && value < field.minimum();
     if (!isLow && (field.maximum() == null || value <= field.maximum())) {
       return value;
     }
-    String unit = field.unit() == null ? "" : " " + field.unit().plural();
+    String unit = field.unit() == null ? "" : " " + field.unit().symbol();
     String limit = PlainText.of(isLow ? field.minimum() : field.maximum()) + unit;
+    boolean isOwn = PlainNumber.parse(said) == value;
     judge.fault(
         field,
         text,
         IntakeRule.OUT_OF_RANGE,
-        "%s is %s than %s, the %s possible."
-            .formatted(Shown.value(text), isLow ? "less" : "more", limit, isLow ? "least" : "most"),
+        "%s%s is %s than %s, the %s possible."
+            .formatted(
+                Shown.value(text),
+                isOwn ? "" : " (" + PlainText.rounded(value) + unit + ")",
+                isLow ? "less" : "more",
+                limit,
+                isLow ? "least" : "most"),
         perhapsMetric(value, text));
     return null;
   }

@@ -183,6 +183,14 @@ final class SheetBody {
     return new RowCounts(used + changed + setAside, used, changed, setAside, 0);
   }
 
+  private static String below(int cells) {
+    return switch (cells) {
+      case 0 -> ". Nothing stands below it.";
+      case 1 -> ". 1 cell below it was not read.";
+      default -> ". %d cells below it were not read.".formatted(cells);
+    };
+  }
+
   private void notRead(int column, String heading, int cells) {
     String what =
         heading.isEmpty()
@@ -195,7 +203,7 @@ final class SheetBody {
         "",
         Severity.NOTICE,
         IntakeRule.UNKNOWN_COLUMN,
-        "%s; its %s not read.".formatted(what, cells == 1 ? "1 cell was" : cells + " cells were"),
+        what + below(cells),
         Likeness.nearest(heading, names.stream().map(name -> name.replace('_', '-')).toList())
             .replace('-', '_'));
   }

@@ -105,7 +105,8 @@ final class SheetReader {
 
   private RowCounts account() {
     if (headings == null) {
-      return Unread.unrecognised(search.rows().size() + unreadRows, source, name, judge);
+      return Unread.unrecognised(
+          search.rows().size() + unreadRows, search.hasSomeHeadings(), source, name, judge);
     }
     Unread.aboveHeadings(search.rows(), headings, judge);
     if (name.table().isPresent() && name.table().get() != headings.table()) {

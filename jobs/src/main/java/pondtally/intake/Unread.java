@@ -21,8 +21,13 @@ final class Unread {
     return rows == 1 ? "1 row" : rows + " rows";
   }
 
-  /** A sheet of no known table. Explanations are no rows; anything else is set aside. */
-  static RowCounts unrecognised(long rows, SheetSource source, TableName name, RowJudge judge) {
+  /**
+   * A sheet of no known table. Its rows are set aside where it is likely to hold records, by its
+   * name or by some of its headings; else they are none.
+   */
+  static RowCounts unrecognised(
+      long rows, boolean hasSomeHeadings, SheetSource source, TableName name, RowJudge judge) {
+    boolean isLikely = hasSomeHeadings || name.table().isPresent();
     if (rows == 0) {
       about(judge, Severity.NOTICE, IntakeRule.FILE_EMPTY, "There is nothing in the file.");
       return allSetAside(0);
@@ -33,19 +38,24 @@ final class Unread {
           judge,
           Severity.NOTICE,
           IntakeRule.UNRECOGNISED_TABLE,
-          "This %s holds explanations, as its name says, and was not read (%s)."
-              .formatted(what, rows(rows)));
+          "This %s holds explanations, as its name says. Its %s not read."
+              .formatted(what, were(rows)));
       return allSetAside(0);
     }
     String tables =
         TableSchema.all().stream().map(TableSchema::name).collect(Collectors.joining(", "));
     about(
         judge,
-        Severity.SET_ASIDE,
+        isLikely ? Severity.SET_ASIDE : Severity.NOTICE,
         IntakeRule.UNRECOGNISED_TABLE,
-        "%s. Expected the name of the %s to begin with one of %s, or their headings. %s set aside."
-            .formatted(whyUnknown(name), what, tables, rows(rows)));
-    return allSetAside(rows);
+        "%s. Expected the name of the %s to begin with one of %s, or their headings. Its %s %s."
+            .formatted(
+                whyUnknown(name), what, tables, were(rows), isLikely ? "set aside" : "not read"));
+    return allSetAside(isLikely ? rows : 0);
+  }
+
+  private static String were(long rows) {
+    return rows == 1 ? "1 row was" : rows + " rows were";
   }
 
   private static String whyUnknown(TableName name) {
