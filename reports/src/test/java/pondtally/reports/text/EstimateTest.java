@@ -32,7 +32,7 @@ class EstimateTest {
     assertEquals("$4,312 (likely $4,305 to $4,320)", plain(estimate(4312, 4305, 4320).dollars()));
     assertEquals("2.7 (likely 1.4 to 4.9)", plain(estimate(2.737, 1.366, 4.897).rate()));
     assertEquals("60 (likely 0 to 740)", plain(estimate(61.2, 0.4, 738).rate()));
-    assertEquals("0.0 (likely 0.0 to 4.2)", plain(estimate(0, 0, 4.2).rate()));
+    assertEquals("0 (likely 0 to 4)", plain(estimate(0, 0, 4.2).rate()));
     assertEquals("6.2 years (likely 4.8 to 8.1)", plain(estimate(6.21, 4.8, 8.11).years()));
     assertEquals(
         "12 failures (likely 7 to 18)", plain(estimate(12.2, 6.8, 18.1).measured("failures")));
