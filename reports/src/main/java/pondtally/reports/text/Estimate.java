@@ -44,6 +44,18 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
     return hasLimits() ? hundredLimits() + NBSP + "of" + NBSP + "100" : Missing.NOT_KNOWN;
   }
 
+  /** A share in per cent: {@code 34% (likely 22% to 47%)}. */
+  public String percent() {
+    String limits =
+        hasLimits()
+            ? likely(
+                range(
+                    NumberText.percent(lower.getAsDouble()),
+                    NumberText.percent(upper.getAsDouble())))
+            : NO_LIMITS;
+    return NumberText.percent(value) + " " + limits;
+  }
+
   /** Dollars: {@code $4,300 (likely $3,100 to $6,200)}. */
   public String dollars() {
     return said(0, NumberText::dollars);
