@@ -24,7 +24,7 @@ final class AcreYearsChart {
   private static final String NAME = "acre-years";
   private static final String NEUTRAL = "Wetland kept by working devices, by watershed and year";
   private static final int COLUMNS = 3;
-  private static final int PANELS = 15;
+  private static final int PANELS = 12;
   private static final Look MEASURED = new Look(Look.GREEN, Look.line(1), Look.square(3));
   private static final Look EXTRAPOLATED =
       new Look(Look.tint(Look.GREEN, 0.4), Look.line(1), Look.square(3));
@@ -115,7 +115,7 @@ final class AcreYearsChart {
         measuredSites(last),
         Plots.chart(plot, frame),
         frame,
-        List.of());
+        data.getItemCount() == 0 ? List.of(new Note("area not known")) : List.of());
   }
 
   private static String measuredSites(Row row) {
@@ -142,28 +142,29 @@ final class AcreYearsChart {
         title,
         List.of("Acre-years by fiscal year, all plots on one scale. " + source.cut()),
         List.of(
-            new KeyEntry(MEASURED, Sample.BOX, "between area measurements"),
-            new KeyEntry(EXTRAPOLATED, Sample.BOX, "before the first or after the last")),
+            new KeyEntry(MEASURED, Sample.SOLID, "between area measurements"),
+            new KeyEntry(EXTRAPOLATED, Sample.SOLID, "before the first or after the last")),
         panels,
         Math.min(COLUMNS, panels.size()),
         List.of(
-            "Pond area over the verified time in which a device worked. A pond counts once. A site"
+            source.incomplete()
+                + "Pond area over the verified time in which a device worked. A pond counts once. A site"
                 + " without an area measurement is not counted: its area is not known."),
         title + ". Bars by year for each watershed. " + description(groups));
   }
 
   private static String title(ChartSource source) {
-    List<Row> all =
-        source.rows("wetland", "all").stream()
-            .filter(row -> !row.text("year").equals("all"))
-            .toList();
-    if (all.isEmpty() || all.get(all.size() - 1).number("acre_years").isEmpty()) {
-      return NEUTRAL;
-    }
-    Row last = all.get(all.size() - 1);
-    return "Working devices kept %s of wetland in %s"
-        .formatted(
-            NumberText.acreYears(last.number("acre_years").getAsDouble()), last.text("year"));
+    List<Row> years = yearRows(source, "all").values().stream().flatMap(List::stream).toList();
+    return source
+        .inPeriod(years)
+        .filter(row -> row.number("acre_years").isPresent())
+        .map(
+            row ->
+                "Working devices kept %s of wetland in %s"
+                    .formatted(
+                        NumberText.acreYears(row.number("acre_years").getAsDouble()),
+                        row.text("year")))
+        .orElse(NEUTRAL);
   }
 
   private static String description(Map<String, List<Row>> groups) {

@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.jfree.chart.axis.ValueAxis;
+import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
@@ -14,6 +16,8 @@ final class CausesChart {
 
   private static final String NAME = "failure-causes";
   private static final String NEUTRAL = "What failures were put down to";
+
+  private static final List<String> HEADS = List.of("Failures", "Share (limits)");
 
   private CausesChart() {}
 
@@ -40,10 +44,9 @@ final class CausesChart {
   private static Figure figure(ChartSource source, List<Row> causes) {
     List<IntervalRow> rows = causes.stream().map(CausesChart::row).toList();
     Scale scale = Scale.upTo(0, Math.min(1, IntervalPlot.most(rows)), 5, "0%");
-    Panel panel =
-        new IntervalPlot(
-                Plots.axis("Share of all failures", scale.padded(0.015)), OptionalDouble.empty())
-            .panel("", List.of("Failures", "Share (limits)"), rows);
+    Room room = IntervalPlot.room(HEADS, rows);
+    ValueAxis axis = IntervalPlot.axis("Share of all failures", scale, room);
+    Panel panel = new IntervalPlot(axis, OptionalDouble.empty(), HEADS, room).panel("", rows);
     long failures = causes.stream().mapToLong(row -> row.count("failures")).sum();
     String title = title(causes, failures);
     return new Figure(
@@ -91,7 +94,7 @@ final class CausesChart {
         causes.size() == 1
             || first.number("lower").orElse(0) > causes.get(1).number("upper").orElse(1);
     if (isKnown && leads && failures >= StepCurve.LEAST_AT_RISK) {
-      return "The most frequent cause of failure is %s: %s of %s"
+      return "Most frequent cause of failure: %s, %s of %s"
           .formatted(
               GroupText.words(first.text("cause")),
               NumberText.count(first.count("failures")),

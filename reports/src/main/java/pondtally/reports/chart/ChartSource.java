@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
@@ -66,6 +67,31 @@ final class ChartSource {
     String region = tables.fact("region");
     String asOf = "Data to " + DateText.readable(tables.fact("as_of")) + ".";
     return region.isEmpty() ? asOf : region + ". " + asOf;
+  }
+
+  /**
+   * Of rows by year the one in which the reporting period ends, else the last; none without rows.
+   */
+  Optional<Row> inPeriod(List<Row> years) {
+    String year = year(tables.fact("period_to"));
+    return years.stream()
+        .filter(row -> row.text("year").equals(year))
+        .findFirst()
+        .or(() -> years.stream().reduce((first, last) -> last));
+  }
+
+  /**
+   * A warning where the data cut lies after the reporting period, so that the last year is short.
+   */
+  String incomplete() {
+    String cut = tables.fact("as_of");
+    return cut.isEmpty() || cut.compareTo(tables.fact("period_to")) <= 0
+        ? ""
+        : "The last year is not over: it ends with the data. ";
+  }
+
+  private static String year(String isoDate) {
+    return isoDate.length() < 4 ? "" : isoDate.substring(0, 4);
   }
 
   /** What counts as a failure in this run, for the foot of a chart. */

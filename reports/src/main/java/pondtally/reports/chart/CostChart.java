@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.jfree.chart.axis.ValueAxis;
+import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
@@ -15,7 +17,7 @@ import pondtally.reports.text.NumberText;
 final class CostChart {
 
   private static final String NAME = "cost-per-property";
-  private static final int ROWS = 28;
+  private static final List<String> HEADS = List.of("Cost (limits)", "Properties");
   private static final String NEUTRAL = "Cost of a protected property, by watershed";
 
   private final ChartSource source;
@@ -55,7 +57,8 @@ final class CostChart {
               "No cost is drawn: no watershed has both recorded cost and a protected property."));
     }
     List<IntervalRow> rows = groups.stream().map(CostChart::row).toList();
-    List<List<IntervalRow>> parts = RowPlot.parts(rows, ROWS);
+    List<List<IntervalRow>> parts =
+        RowPlot.parts(rows, IntervalPlot.room(HEADS, rows).rowsOnPage());
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       figures.add(figure(rows, parts.get(i)).part(i + 1, parts.size()));
@@ -67,18 +70,26 @@ final class CostChart {
     Scale scale = Scale.upTo(IntervalPlot.least(all), IntervalPlot.most(all), 4, "$#,##0");
     OptionalDouble reference =
         program.map(row -> row.number("value_usd")).orElse(OptionalDouble.empty());
-    Panel panel =
-        new IntervalPlot(Plots.axis(axisTitle(), scale.padded(0.015)), reference)
-            .panel("", List.of("Cost (limits)", "Properties"), shown);
+    Room room = IntervalPlot.room(HEADS, all);
+    ValueAxis axis = IntervalPlot.axis(axisTitle(), scale, room);
+    Panel panel = new IntervalPlot(axis, reference, HEADS, room).panel("", shown);
     return new Figure(
         NAME,
         title(),
-        List.of(source.cut()),
+        List.of("Cash and in kind" + properties() + ". " + source.cut()),
         IntervalPlot.key(all, "cost with 95% limits", "limits not known"),
         List.of(panel),
         1,
         foot(all, scale),
         description(all));
+  }
+
+  private String properties() {
+    return program
+        .map(row -> row.number("denominator"))
+        .filter(OptionalDouble::isPresent)
+        .map(n -> ", " + NumberText.count((long) n.getAsDouble(), "protected properties"))
+        .orElse("");
   }
 
   private String axisTitle() {
@@ -98,7 +109,7 @@ final class CostChart {
         row.number("lower"),
         row.number("upper"),
         cost.isPresent() && !cost.get().hasLimits(),
-        Missing.NOT_KNOWN);
+        row.number("denominator").orElse(1) == 0 ? "no protected property" : Missing.NOT_KNOWN);
   }
 
   private static Optional<Estimate> estimate(Row row) {
@@ -110,7 +121,7 @@ final class CostChart {
     String in = year.isEmpty() ? "" : ", in " + year + " dollars";
     return program
         .flatMap(CostChart::estimate)
-        .map(cost -> "A protected property cost " + cost.dollars() + in + ", cash and in kind")
+        .map(cost -> "A protected property cost " + cost.dollars() + in)
         .orElse(NEUTRAL);
   }
 

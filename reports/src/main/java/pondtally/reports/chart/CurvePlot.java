@@ -5,7 +5,6 @@ import java.util.List;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationStepRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.renderer.xy.XYStepRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.jfree.data.xy.YIntervalSeries;
@@ -17,9 +16,13 @@ final class CurvePlot {
 
   private static final float BAND_ALPHA = 0.18f;
 
+  /** Steps closer than one in so many of the axis cannot be told apart in print. */
+  private static final double POINTS = 600;
+
   private final XYPlot plot;
   private final double start;
   private final List<Double> markedYears;
+  private final double resolution;
 
   /**
    * @param start what every curve says at age 0
@@ -29,6 +32,7 @@ final class CurvePlot {
     this.plot = plot;
     this.start = start;
     this.markedYears = markedYears;
+    this.resolution = plot.getDomainAxis().getRange().getLength() / POINTS;
   }
 
   /** Curves in gray, without limits. */
@@ -37,12 +41,18 @@ final class CurvePlot {
       return this;
     }
     XYSeriesCollection lines = new XYSeriesCollection();
-    XYStepRenderer renderer = new XYStepRenderer();
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+    renderer.setDrawSeriesLineAsPath(true);
     for (StepCurve curve : curves) {
       XYSeries series = new XYSeries(curve.group(), false, true);
-      series.add(0, start);
-      curve.drawn().forEach(step -> series.add(step.years(), step.value()));
-      curve.at(end(curve)).ifPresent(last -> series.add(end(curve), last.value()));
+      double value = start;
+      series.add(0, value);
+      for (Step step : curve.drawn(2 * resolution)) {
+        series.add(step.years(), value);
+        value = step.value();
+        series.add(step.years(), value);
+      }
+      series.add(end(curve), value);
       renderer.setSeriesPaint(lines.getSeriesCount(), Look.CONTEXT);
       renderer.setSeriesStroke(lines.getSeriesCount(), Look.line(0.8f));
       lines.addSeries(series);
@@ -70,7 +80,7 @@ final class CurvePlot {
   private YIntervalSeries band(StepCurve curve) {
     YIntervalSeries series = new YIntervalSeries(curve.group(), false, true);
     series.add(0, start, start, start);
-    curve.drawn().forEach(step -> add(series, step.years(), step));
+    curve.drawn(resolution).forEach(step -> add(series, step.years(), step));
     curve.at(end(curve)).ifPresent(last -> add(series, end(curve), last));
     return series;
   }

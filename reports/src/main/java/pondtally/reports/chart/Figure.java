@@ -64,6 +64,7 @@ record Figure(
     MARK,
     HOLLOW_MARK,
     LINE,
-    BOX
+    BAND,
+    SOLID
   }
 }

@@ -27,8 +27,13 @@ final class FigureDrawing {
 
   FigureDrawing(Figure figure) {
     this.figure = figure;
-    this.panelWidth = (WIDTH - GAP * (figure.columns() - 1)) / figure.columns();
+    this.panelWidth = panelWidth(figure.columns());
     this.key = new KeyRow(figure.key(), WIDTH);
+  }
+
+  /** Width of a panel where so many stand side by side. */
+  static double panelWidth(int columns) {
+    return (WIDTH - GAP * (columns - 1)) / columns;
   }
 
   /** Height in whole steps of 6 points, so that every resolution used has whole pixels. */

@@ -29,8 +29,17 @@ final class FunnelChart {
   private static final Look INSIDE = new Look(Look.BLUE, Look.line(1), Look.circle(2.9));
   private static final Look SMALL = new Look(Look.BLUE, Look.line(1), Look.circle(2.9));
   private static final Look OUTSIDE = new Look(Look.VERMILLION, Look.line(1), Look.diamond(4));
-  private static final Look WIDE = new Look(Look.INK, Look.line(0.9f), Look.square(1));
-  private static final Look NARROW = new Look(Look.GRAY, Look.line(0.9f, 4, 2.5f), Look.square(1));
+  private static final Look WIDE = new Look(Look.INK, Look.line(0.9f), Look.square(0.9));
+  private static final Look NARROW =
+      new Look(Look.GRAY, Look.line(0.9f, 4, 2.5f), Look.square(0.9));
+
+  private static final double HEIGHT = 230;
+  private static final double LEFT = 30;
+  private static final double RIGHT = 12;
+  private static final double WIDTH = FigureDrawing.WIDTH - LEFT - RIGHT;
+
+  /** Up to so many watersheds each limit is marked and each point named. */
+  private static final int FEW = 15;
 
   private FunnelChart() {}
 
@@ -70,22 +79,22 @@ final class FunnelChart {
 
   private static Panel panel(List<FunnelPoint> points) {
     double mostExpected = points.get(points.size() - 1).expected();
-    Scale across = Scale.upTo(0, mostExpected * 1.02, 6, "#,##0.###");
-    Scale up = Scale.upTo(0, mostShown(points), 5, "0.##");
+    Scale across = Scale.upTo(0, mostExpected * 1.02, 6, "#,##0.###").padded(5, WIDTH);
+    Scale up = Scale.upTo(0, mostShown(points), 5, "0.##").padded(5, HEIGHT);
     XYPlot plot =
         Plots.plot(
-            Plots.axis("Failures expected from pipe types and ages", across.padded(0.015)),
-            Plots.bare(Plots.axis("", up.padded(0.02))));
+            Plots.axis("Failures expected from pipe types and ages", across),
+            Plots.bare(Plots.axis("", up)));
     plot.addRangeMarker(new ValueMarker(1, Look.GRAY, Look.line(0.9f, 3, 2)), Layer.BACKGROUND);
     addLimits(plot, points);
     addPoints(plot, points);
-    Frame frame = new Frame(30, 12, Plots.NUMBERS_AND_TITLE, 230);
+    Frame frame = new Frame(LEFT, RIGHT, Plots.NUMBERS_AND_TITLE, HEIGHT);
     return new Panel(
         "",
         "Failures found, as a multiple of those expected",
         Plots.chart(plot, frame),
         frame,
-        List.of(new FunnelNames(points, across.padded(0.015), up.padded(0.02))));
+        List.of(new FunnelNames(points, points.size() <= FEW, across, up)));
   }
 
   private static double mostShown(List<FunnelPoint> points) {
@@ -113,7 +122,7 @@ final class FunnelChart {
       point.upper95().ifPresent(limit -> upper95.add(point.expected(), limit));
     }
     List.of(lower, upper, lower95, upper95).forEach(data::addSeries);
-    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, points.size() <= FEW);
     for (int i = 0; i < 4; i++) {
       Look look = i < 2 ? WIDE : NARROW;
       renderer.setSeriesPaint(i, look.color());
@@ -173,16 +182,19 @@ final class FunnelChart {
     List<FunnelPoint> outside =
         points.stream().filter(point -> point.place() == Place.OUTSIDE).toList();
     if (outside.isEmpty()) {
-      return "No watershed lies outside what chance alone allows";
+      return "No watershed lies outside the range of chance";
     }
     String names =
         outside.size() > 3
             ? ""
             : ": "
                 + outside.stream()
-                    .map(point -> point.label() + (point.ratio() > 1 ? " (more)" : " (fewer)"))
+                    .map(
+                        point ->
+                            point.label()
+                                + (point.ratio() > 1 ? " (more failures)" : " (fewer failures)"))
                     .collect(Collectors.joining(", "));
-    return "%d of %s %s outside what chance alone allows%s"
+    return "%d of %s %s outside the range of chance%s"
         .formatted(
             outside.size(),
             NumberText.count(points.size(), "watersheds"),

@@ -9,11 +9,14 @@ import java.util.List;
 /**
  * Names beside the points of the funnel: first those outside, then the others as long as they cover
  * neither a point nor another name.
+ *
+ * @param all whether points within the limits are named too
  */
-record FunnelNames(List<FunnelPoint> points, Scale across, Scale up) implements Panel.Beside {
+record FunnelNames(List<FunnelPoint> points, boolean all, Scale across, Scale up)
+    implements Panel.Beside {
 
   private static final Font SMALL = Lettering.regular(Lettering.SMALL);
-  private static final double MOST = 110;
+  private static final double MOST = 130;
   private static final double AWAY = 6;
 
   @Override
@@ -25,11 +28,18 @@ record FunnelNames(List<FunnelPoint> points, Scale across, Scale up) implements 
   public void draw(Graphics2D g, Rectangle2D data, Rectangle2D below) {
     List<Rectangle2D> taken = new ArrayList<>();
     points.forEach(point -> taken.add(around(data, point)));
-    for (boolean outside : new boolean[] {true, false}) {
-      for (FunnelPoint point : points) {
-        if (outside == (point.place() == FunnelPoint.Place.OUTSIDE)) {
-          place(g, data, point, taken);
-        }
+    double one = data.getMaxY() - data.getHeight() * share(up, 1);
+    taken.add(new Rectangle2D.Double(data.getX(), one - 0.5, data.getWidth(), 1));
+    place(g, data, true, taken);
+    if (all) {
+      place(g, data, false, taken);
+    }
+  }
+
+  private void place(Graphics2D g, Rectangle2D data, boolean outside, List<Rectangle2D> taken) {
+    for (FunnelPoint point : points) {
+      if (outside == (point.place() == FunnelPoint.Place.OUTSIDE)) {
+        place(g, data, point, taken);
       }
     }
   }

@@ -21,8 +21,8 @@ final class HazardRatioChart {
   private static final String NAME = "hazard-ratios";
   private static final String NEUTRAL =
       "How failure depends on pipe, build and age of installation";
-  private static final double WIDEST = 32;
-  private static final int ROWS = 30;
+  private static final double WIDEST = 16;
+  private static final List<String> HEADS = List.of("Ratio (limits)", "Failures", "Lives");
 
   private HazardRatioChart() {}
 
@@ -53,7 +53,8 @@ final class HazardRatioChart {
     List<Panel> panels = new ArrayList<>();
     models.forEach(
         (model, rows) -> {
-          List<List<IntervalRow>> parts = RowPlot.parts(rows, ROWS);
+          List<List<IntervalRow>> parts =
+              RowPlot.parts(rows, IntervalPlot.room(HEADS, all).rowsOnPage());
           parts.forEach(part -> panels.add(panel(model, part, all)));
         });
     List<Figure> figures = new ArrayList<>();
@@ -110,19 +111,21 @@ final class HazardRatioChart {
   }
 
   private static Panel panel(String model, List<IntervalRow> rows, List<IntervalRow> all) {
-    return new IntervalPlot(axis(all), OptionalDouble.of(1))
-        .panel(GroupText.words(model), List.of("Ratio (limits)", "Failures", "Lives"), rows);
+    return new IntervalPlot(axis(all), OptionalDouble.of(1), HEADS, IntervalPlot.room(HEADS, all))
+        .panel("Model: " + GroupText.words(model), rows);
   }
 
   private static LogAxis axis(List<IntervalRow> rows) {
-    double most = rows.stream().mapToDouble(row -> row.upper().orElse(1)).max().orElse(2);
-    double least = rows.stream().mapToDouble(row -> row.lower().orElse(1)).min().orElse(0.5);
+    List<IntervalRow> full = rows.stream().filter(row -> !row.isSmall()).toList();
+    double most = full.stream().mapToDouble(row -> row.upper().orElse(1)).max().orElse(2);
+    double least = full.stream().mapToDouble(row -> row.lower().orElse(1)).min().orElse(0.5);
     LogAxis axis = new LogAxis("Hazard ratio (doubling scale)");
     axis.setBase(2);
     axis.setRange(
         doubling(Math.max(least, 1 / WIDEST), false), doubling(Math.min(most, WIDEST), true));
     axis.setTickUnit(new NumberTickUnit(1));
-    axis.setNumberFormatOverride(Scale.format("0.###"));
+    axis.setMinorTickCount(1);
+    axis.setNumberFormatOverride(Scale.format("0.####"));
     axis.setMinorTickMarksVisible(false);
     Plots.quiet(axis, axis.getLabel());
     return axis;

@@ -35,7 +35,11 @@ record IncidenceBands(List<String> names, List<List<StepCurve>> curves, List<Dou
     return causes.stream().map(cause -> curve(source, cause)).toList();
   }
 
-  static IncidenceBands of(List<StepCurve> causes, double end) {
+  /**
+   * The bands of these causes up to {@code end}, drawn every {@code apart} years where anything
+   * changes.
+   */
+  static IncidenceBands of(List<StepCurve> causes, double end, double apart) {
     List<StepCurve> failures =
         causes.stream()
             .filter(cause -> !cause.group().equals(RETIRED))
@@ -55,7 +59,7 @@ record IncidenceBands(List<String> names, List<List<StepCurve>> curves, List<Dou
     causes.stream()
         .filter(cause -> cause.group().equals(RETIRED) && value(cause, end) > 0)
         .forEach(cause -> add(names, curves, "retired without failure", List.of(cause)));
-    return new IncidenceBands(names, curves, years(causes, end));
+    return new IncidenceBands(names, curves, years(causes, end, apart));
   }
 
   /** Upper edge of a band. */
@@ -107,12 +111,13 @@ record IncidenceBands(List<String> names, List<List<StepCurve>> curves, List<Dou
     curves.add(band);
   }
 
-  private static List<Double> years(List<StepCurve> causes, double end) {
+  private static List<Double> years(List<StepCurve> causes, double end, double apart) {
     Stream<Double> changes =
         causes.stream()
             .flatMap(cause -> cause.steps().stream())
             .map(Step::years)
-            .filter(years -> years < end);
+            .filter(years -> years < end)
+            .map(years -> Math.min(end, apart * Math.ceil(years / apart)));
     return Stream.concat(Stream.concat(Stream.of(0.0), changes), Stream.of(end))
         .sorted()
         .distinct()

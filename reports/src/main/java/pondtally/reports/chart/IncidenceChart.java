@@ -21,6 +21,11 @@ final class IncidenceChart {
   private static final String NAME = "cumulative-incidence";
   private static final String NEUTRAL = "What ends the service of a device, by age";
 
+  private static final double HEIGHT = 190;
+  private static final double LEFT = 34;
+  private static final double RIGHT = 12;
+  private static final double WIDTH = FigureDrawing.WIDTH - LEFT - RIGHT;
+
   private IncidenceChart() {}
 
   static List<Figure> figures(ChartSource source) {
@@ -29,7 +34,7 @@ final class IncidenceChart {
       return List.of();
     }
     double end = causes.stream().mapToDouble(c -> c.supportedYears().orElse(0)).max().orElse(0);
-    IncidenceBands bands = IncidenceBands.of(causes, end);
+    IncidenceBands bands = IncidenceBands.of(causes, end, end / 600);
     if (end == 0 || bands.top(end) == 0) {
       return List.of(
           Figure.nothingToShow(
@@ -42,7 +47,7 @@ final class IncidenceChart {
   }
 
   private static Figure figure(ChartSource source, IncidenceBands bands, double end) {
-    Scale years = Scale.years(end, 0.06).padded(0.015);
+    Scale years = Scale.years(end, 36.0 / WIDTH).padded(4, WIDTH);
     double shown = Math.floor(end / years.tick() + 1e-9) * years.tick();
     double at = shown > 0 ? shown : end;
     List<String> labels = bands.labelsAt(at);
@@ -52,7 +57,7 @@ final class IncidenceChart {
     }
     String title =
         "After %s, %s devices had failed or been retired"
-            .formatted(NumberText.years(at), NumberText.ofHundred(bands.top(at)));
+            .formatted(NumberText.years(at), NumberText.aboutOfHundred(bands.top(at)));
     return new Figure(
         NAME,
         title,
@@ -78,7 +83,7 @@ final class IncidenceChart {
     XYPlot plot =
         Plots.plot(
             Plots.axis("Years since installation", years),
-            Plots.bare(Plots.axis("", shares.padded(0.015))));
+            Plots.bare(Plots.axis("", shares.padded(4, HEIGHT))));
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     XYSeriesCollection marks = new XYSeriesCollection();
     DeviationStepRenderer areas = new DeviationStepRenderer(true, false);
@@ -96,7 +101,7 @@ final class IncidenceChart {
     }
     Plots.layer(plot, data, areas);
     Plots.layer(plot, marks, shapes);
-    Frame frame = new Frame(34, 12, Plots.NUMBERS_AND_TITLE, 190);
+    Frame frame = new Frame(LEFT, RIGHT, Plots.NUMBERS_AND_TITLE, HEIGHT);
     return new Panel("", "Share of devices (stacked)", Plots.chart(plot, frame), frame, List.of());
   }
 

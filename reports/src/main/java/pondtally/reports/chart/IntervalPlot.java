@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
@@ -18,6 +19,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
+import pondtally.reports.chart.RowWords.Room;
 
 /**
  * A mark and an interval for each row. Marks of few devices are hollow; an interval that leaves the
@@ -30,17 +32,36 @@ final class IntervalPlot {
 
   private final ValueAxis axis;
   private final OptionalDouble reference;
+  private final List<String> heads;
+  private final Room room;
 
   /**
    * @param axis of the values
    * @param reference value of a dashed line; empty for none
+   * @param heads of the columns of figures
+   * @param room for names and figures
    */
-  IntervalPlot(ValueAxis axis, OptionalDouble reference) {
+  IntervalPlot(ValueAxis axis, OptionalDouble reference, List<String> heads, Room room) {
     this.axis = axis;
     this.reference = reference;
+    this.heads = heads;
+    this.room = room;
   }
 
-  Panel panel(String heading, List<String> heads, List<IntervalRow> rows) {
+  /** Room for all of these rows, so that parts of a chart have the same margins. */
+  static Room room(List<String> heads, List<IntervalRow> rows) {
+    return Room.of(
+        rows.stream().map(IntervalRow::name).toList(),
+        heads,
+        rows.stream().map(IntervalRow::cells).toList());
+  }
+
+  /** The axis of a scale, padded for marks at its ends. */
+  static NumberAxis axis(String title, Scale scale, Room room) {
+    return Plots.axis(title, scale.padded(4, room.data()));
+  }
+
+  Panel panel(String heading, List<IntervalRow> rows) {
     XYPlot plot = RowPlot.plot(axis, rows.stream().map(IntervalRow::name).toList());
     reference.ifPresent(at -> Plots.referenceLine(plot, at));
     add(plot, rows, false, FULL);
@@ -51,7 +72,8 @@ final class IntervalPlot {
             rows.stream().map(IntervalRow::name).toList(),
             heads,
             rows.stream().map(IntervalRow::cells).toList(),
-            rows.stream().map(row -> row.value().isPresent() ? "" : row.instead()).toList());
+            rows.stream().map(row -> row.value().isPresent() ? "" : row.instead()).toList(),
+            room);
     return RowPlot.panel(heading, plot, words);
   }
 

@@ -57,8 +57,9 @@ final class KeyRow {
   static void sample(Graphics2D g, KeyEntry entry, double x, double middle) {
     Look look = entry.look();
     g.setPaint(look.color());
-    if (entry.sample() == Sample.BOX) {
-      g.setPaint(Look.tint(look.color(), 0.45));
+    if (entry.sample() == Sample.BAND || entry.sample() == Sample.SOLID) {
+      boolean solid = entry.sample() == Sample.SOLID;
+      g.setPaint(solid ? look.color() : Look.tint(look.color(), 0.25));
       g.fill(new Rectangle2D.Double(x + 4, middle - 4, SAMPLE - 4, 8));
       return;
     }

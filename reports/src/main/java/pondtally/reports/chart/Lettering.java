@@ -56,7 +56,8 @@ final class Lettering {
 
   /** Width in points. */
   static double width(String text, Font font) {
-    return text.isEmpty() ? 0 : able(font, text).getStringBounds(text, PRINT).getWidth();
+    String drawn = text.replace('\u2212', '\u2013');
+    return drawn.isEmpty() ? 0 : able(font, drawn).getStringBounds(drawn, PRINT).getWidth();
   }
 
   /** Height of a line in points. */

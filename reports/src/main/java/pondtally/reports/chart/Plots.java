@@ -8,6 +8,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
+import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
@@ -43,6 +44,7 @@ final class Plots {
     plot.setDomainGridlinePaint(Look.GRID);
     plot.setDomainGridlineStroke(Look.THIN);
     plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+    plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
     return plot;
   }
 

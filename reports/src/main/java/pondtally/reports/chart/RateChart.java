@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.jfree.chart.axis.ValueAxis;
+import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
@@ -14,14 +16,14 @@ import pondtally.reports.text.NumberText;
 /** Failures in a hundred device-years with exact limits, by pipe type and by watershed. */
 final class RateChart {
 
-  private static final int ROWS = 28;
+  private static final String UNIT = "failures per 100 device-years";
   private static final List<String> HEADS =
-      List.of("Rate (limits)", "Failures", "Devices", "Years");
+      List.of("Rate (limits)", "Failures", "Devices", "Device-years");
 
   private final ChartSource source;
   private final String grouping;
   private final List<Row> groups;
-  private final Optional<Estimate> program;
+  private final Optional<Row> program;
 
   private RateChart(ChartSource source, String grouping) {
     this.source = source;
@@ -30,10 +32,7 @@ final class RateChart {
         source.wholeRecord("failure_rates", grouping).stream()
             .sorted((a, b) -> a.text("group").compareTo(b.text("group")))
             .toList();
-    this.program =
-        source.wholeRecord("failure_rates", "all").stream()
-            .findFirst()
-            .flatMap(RateChart::estimate);
+    this.program = source.wholeRecord("failure_rates", "all").stream().findFirst();
   }
 
   static List<Figure> byPipe(ChartSource source) {
@@ -57,7 +56,8 @@ final class RateChart {
               "No rate is drawn: every group is withheld or not known."));
     }
     List<IntervalRow> rows = groups.stream().map(this::row).toList();
-    List<List<IntervalRow>> parts = RowPlot.parts(rows, ROWS);
+    List<List<IntervalRow>> parts =
+        RowPlot.parts(rows, IntervalPlot.room(HEADS, rows).rowsOnPage());
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       figures.add(figure(name, rows, parts.get(i)).part(i + 1, parts.size()));
@@ -68,11 +68,10 @@ final class RateChart {
   private Figure figure(String name, List<IntervalRow> all, List<IntervalRow> shown) {
     Scale scale = Scale.upTo(0, IntervalPlot.most(all), 5, "#,##0.###");
     OptionalDouble reference =
-        program.map(rate -> OptionalDouble.of(rate.value())).orElse(OptionalDouble.empty());
-    Panel panel =
-        new IntervalPlot(
-                Plots.axis("Failures per 100 device-years", scale.padded(0.015)), reference)
-            .panel("", HEADS, shown);
+        program.map(row -> row.number("per_100_device_years")).orElse(OptionalDouble.empty());
+    Room room = IntervalPlot.room(HEADS, all);
+    ValueAxis axis = IntervalPlot.axis("Failures per 100 device-years", scale, room);
+    Panel panel = new IntervalPlot(axis, reference, HEADS, room).panel("", shown);
     return new Figure(
         name,
         title(),
@@ -132,21 +131,29 @@ final class RateChart {
 
   private String title() {
     if (groups.size() == 1) {
-      return "%s: %s failures per 100 device-years"
-          .formatted(
-              capital(GroupText.label(grouping, groups.get(0).text("group"))),
-              estimate(groups.get(0)).orElseThrow().rate());
+      return capital(label(groups.get(0))) + ": " + said(groups.get(0)).orElse(Missing.NOT_KNOWN);
     }
     return contrast()
         .map(RateChart::apart)
         .orElseGet(
-            () ->
-                program
-                    .map(
-                        rate ->
-                            "All devices: %s failures per 100 device-years, by %s"
-                                .formatted(rate.rate(), GroupText.grouping(grouping)))
-                    .orElse(neutralTitle()));
+            () -> program.flatMap(RateChart::said).map(this::together).orElse(neutralTitle()));
+  }
+
+  private String together(String rate) {
+    return "All " + GroupText.grouping(grouping) + "s together: " + rate;
+  }
+
+  private static Optional<String> said(Row row) {
+    if (row.number("failures").orElse(1) == 0) {
+      return Optional.of(noFailure(row));
+    }
+    return estimate(row).map(rate -> rate.rate(UNIT));
+  }
+
+  private static String noFailure(Row row) {
+    String years = NumberText.measured(row.number("device_years").orElse(0), 0, "device-years");
+    return "no failure in %s, likely fewer than %s"
+        .formatted(years, NumberText.rate(row.number("upper").orElse(0)) + " " + UNIT);
   }
 
   /** Watersheds are set apart by the funnel alone, never by their own limits. */

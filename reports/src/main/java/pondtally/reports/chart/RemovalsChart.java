@@ -3,6 +3,7 @@ package pondtally.reports.chart;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.jfree.chart.plot.XYPlot;
@@ -73,11 +74,11 @@ final class RemovalsChart {
   }
 
   private static Figure figure(ChartSource source, List<Row> rows, List<Line> lines) {
-    String title = title(rows);
+    String title = title(source, rows);
     return new Figure(
         NAME,
         title,
-        List.of(sites(rows) + source.cut()),
+        List.of(sites(source, rows) + source.cut()),
         lines.stream()
             .map(line -> new KeyEntry(line.look, Sample.LINE_AND_MARK, line.label))
             .toList(),
@@ -99,7 +100,7 @@ final class RemovalsChart {
     Scale counts = Scale.counts(values(lines).min().orElse(0), values(lines).max().orElse(1), 5);
     XYPlot plot =
         Plots.plot(
-            Plots.axis("Calendar year", years), Plots.bare(Plots.axis("", counts.padded(0.02))));
+            Plots.axis("Calendar year", years), Plots.bare(Plots.axis("", counts.padded(4, 170))));
     plot.setRangeZeroBaselineVisible(true);
     plot.setRangeZeroBaselinePaint(Look.GRAY);
     plot.setRangeZeroBaselineStroke(Look.THIN);
@@ -127,8 +128,8 @@ final class RemovalsChart {
                     .map(i -> line.series.getY((int) i).doubleValue()));
   }
 
-  private static String sites(List<Row> rows) {
-    return lastComputed(rows).stream()
+  private static String sites(ChartSource source, List<Row> rows) {
+    return computed(source, rows).stream()
         .map(
             row ->
                 "%s counted in %s, %s left out. "
@@ -139,26 +140,24 @@ final class RemovalsChart {
         .collect(Collectors.joining());
   }
 
-  /** The computed figure of the last year; none or one. */
-  private static List<Row> lastComputed(List<Row> rows) {
-    return rows.stream()
-        .filter(row -> row.text("evidence").isEmpty())
-        .filter(row -> row.number("avoided_computed").isPresent())
-        .reduce((a, b) -> b)
-        .map(List::of)
-        .orElse(List.of());
+  /** The computed figure of the period's year, where there is one. */
+  private static Optional<Row> computed(ChartSource source, List<Row> rows) {
+    return source.inPeriod(
+        rows.stream()
+            .filter(row -> row.text("evidence").isEmpty())
+            .filter(row -> row.number("avoided_computed").isPresent())
+            .toList());
   }
 
-  private static String title(List<Row> rows) {
-    return lastComputed(rows).stream()
+  private static String title(ChartSource source, List<Row> rows) {
+    return computed(source, rows)
         .map(
             row ->
-                "By computation, devices made %s unnecessary in %s"
+                "About %s avoided in %s, as computed from records"
                     .formatted(
                         NumberText.measured(
                             row.number("avoided_computed").getAsDouble(), 0, "removals"),
                         row.text("year")))
-        .findFirst()
         .orElse(NEUTRAL);
   }
 

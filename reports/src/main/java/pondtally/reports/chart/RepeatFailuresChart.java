@@ -63,12 +63,22 @@ final class RepeatFailuresChart {
     return new Figure(
         NAME,
         title,
-        List.of(source.cut()),
+        List.of(devices(curves) + source.cut()),
         List.of(),
         List.of(),
         1,
         foot,
         title + ". Step curves by years since installation. " + figures + ".");
+  }
+
+  private static String devices(List<StepCurve> curves) {
+    double devices =
+        curves.stream()
+            .mapToDouble(
+                curve ->
+                    curve.steps().stream().mapToDouble(s -> s.atRisk().orElse(0)).max().orElse(0))
+            .sum();
+    return NumberText.count((long) devices, "devices") + ". ";
   }
 
   private static String last(StepCurve curve) {
@@ -88,10 +98,8 @@ final class RepeatFailuresChart {
         if (curve.supportedYears().orElse(0) >= years && curve.at(years).isPresent()) {
           Step step = curve.at(years).get();
           Estimate mean = new Estimate(step.value(), step.lower(), step.upper());
-          return "A device failed "
-              + mean.ratio()
-              + " times on average in its first "
-              + NumberText.years(years);
+          String inYears = " times on average in its first " + NumberText.years(years);
+          return "A device failed " + mean.ratio(inYears);
         }
       }
     }

@@ -28,10 +28,10 @@ final class RowPlot {
   static Panel panel(String heading, XYPlot plot, RowWords words) {
     Frame frame =
         new Frame(
-            words.left(),
-            words.right(),
+            words.room().left(),
+            words.room().right(),
             Plots.NUMBERS_AND_TITLE,
-            words.rowHeight() * words.names().size());
+            words.room().rowHeight() * words.names().size());
     String room = words.heads().isEmpty() ? "" : " ";
     return new Panel(heading, room, Plots.chart(plot, frame), frame, List.of(words));
   }

@@ -52,15 +52,24 @@ record Scale(double lower, double upper, double tick, NumberFormat format) {
     return new Scale(0, length, tick, format("0.##", tick));
   }
 
-  /** The same axis a little longer at both ends, so that marks on its ends are not cut. */
-  Scale padded(double share) {
+  /**
+   * The same axis, longer by {@code pad} of its {@code points} at both ends, so that marks on its
+   * ends are not cut.
+   */
+  Scale padded(double pad, double points) {
+    double share = pad / (points - 2 * pad);
+    return padded(share);
+  }
+
+  private Scale padded(double share) {
     double pad = (upper - lower) * share;
     return new Scale(lower - pad, upper + pad, tick, format);
   }
 
+  /** Digits as on every machine; the minus is an en dash, which the bundled font has. */
   static NumberFormat format(String pattern) {
     DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-    symbols.setMinusSign('\u2212');
+    symbols.setMinusSign('\u2013');
     return new DecimalFormat(pattern, symbols);
   }
 

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.jfree.chart.axis.ValueAxis;
+import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.Missing;
@@ -14,6 +16,8 @@ final class SeasonChart {
 
   private static final String NAME = "season-forecast";
   private static final String NEUTRAL = "Failures expected in the next years";
+
+  private static final List<String> HEADS = List.of("Failures (limits)", "Visits", "Hours", "Cost");
 
   private SeasonChart() {}
 
@@ -29,10 +33,9 @@ final class SeasonChart {
               NAME, NEUTRAL, source, "No forecast is drawn: too few failures to fit a model."));
     }
     Scale scale = Scale.counts(0, IntervalPlot.most(rows), 6);
-    Panel panel =
-        new IntervalPlot(
-                Plots.axis("Failures in the year", scale.padded(0.015)), OptionalDouble.empty())
-            .panel("", List.of("Failures (limits)", "Visits", "Hours", "Cost"), rows);
+    Room room = IntervalPlot.room(HEADS, rows);
+    ValueAxis axis = IntervalPlot.axis("Failures in the year", scale, room);
+    Panel panel = new IntervalPlot(axis, OptionalDouble.empty(), HEADS, room).panel("", rows);
     String title = title(years);
     String figures =
         rows.stream()
@@ -87,9 +90,7 @@ final class SeasonChart {
         .flatMap(
             row ->
                 estimate(row)
-                    .map(
-                        found ->
-                            row.text("year") + ": " + found.measured("failures") + " expected"))
+                    .map(found -> row.text("year") + ": " + found.measured("expected failures")))
         .orElse(NEUTRAL);
   }
 }

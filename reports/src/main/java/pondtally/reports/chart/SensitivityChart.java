@@ -12,6 +12,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
+import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.GroupText;
 import pondtally.reports.text.NumberText;
@@ -24,6 +25,7 @@ final class SensitivityChart {
   private static final Look LOW = new Look(Look.VERMILLION, Look.line(3), Look.circle(3.2));
   private static final Look HIGH = new Look(Look.BLUE, Look.line(3), Look.square(2.9));
   private static final int MOST_ROWS = 30;
+  private static final List<String> HEADS = List.of("Low", "Used", "High");
 
   private SensitivityChart() {}
 
@@ -75,23 +77,21 @@ final class SensitivityChart {
   private static Panel panel(List<Row> rows) {
     List<String> names = rows.stream().map(row -> GroupText.words(row.text("assumption"))).toList();
     double most = rows.stream().flatMapToDouble(SensitivityChart::ratios).max().orElse(1);
+    List<List<String>> values =
+        rows.stream()
+            .map(row -> List.of(value(row, "low"), value(row, "base"), value(row, "high")))
+            .toList();
+    Room room = Room.of(names, HEADS, values);
     Scale scale = Scale.upTo(0, Math.max(1.1, most), 6, "0.##");
-    XYPlot plot = RowPlot.plot(Plots.axis("Benefit-cost ratio", scale.padded(0.015)), names);
+    XYPlot plot = RowPlot.plot(IntervalPlot.axis("Benefit-cost ratio", scale, room), names);
     Plots.referenceLine(plot, 1);
     plot.addDomainMarker(
         new ValueMarker(
             rows.get(0).number("ratio_base").getAsDouble(), Look.INK, Look.line(0.9f, 9, 3)));
     addEnds(plot, rows, "ratio_low", LOW);
     addEnds(plot, rows, "ratio_high", HIGH);
-    RowWords words =
-        new RowWords(
-            names,
-            List.of("Low", "Used", "High"),
-            rows.stream()
-                .map(row -> List.of(value(row, "low"), value(row, "base"), value(row, "high")))
-                .toList(),
-            rows.stream().map(row -> "").toList());
-    return RowPlot.panel("", plot, words);
+    List<String> noWords = rows.stream().map(row -> "").toList();
+    return RowPlot.panel("", plot, new RowWords(names, HEADS, values, noWords, room));
   }
 
   private static DoubleStream ratios(Row row) {

@@ -1,5 +1,6 @@
 package pondtally.reports.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,6 +71,23 @@ record StepCurve(String group, String label, List<Step> steps, OptionalDouble su
     return steps.stream().filter(step -> step.years <= end).toList();
   }
 
+  /** The steps to draw, those closer together than {@code years} as one. */
+  List<Step> drawn(double years) {
+    List<Step> drawn = drawn();
+    List<Step> apart = new ArrayList<>();
+    for (int i = 0; i < drawn.size(); i++) {
+      boolean isLast = i == drawn.size() - 1;
+      if (isLast || bin(drawn.get(i), years) != bin(drawn.get(i + 1), years)) {
+        apart.add(drawn.get(i));
+      }
+    }
+    return apart;
+  }
+
+  private static long bin(Step step, double years) {
+    return (long) Math.floor(step.years / years);
+  }
+
   /** Whether steps were cut off because few were left. */
   boolean isCut() {
     return drawn().size() < steps.size();
@@ -77,6 +95,16 @@ record StepCurve(String group, String label, List<Step> steps, OptionalDouble su
 
   /** The step in force at {@code years}; empty before the first. */
   Optional<Step> at(double years) {
-    return steps.stream().filter(step -> step.years <= years).reduce((first, last) -> last);
+    int low = 0;
+    int high = steps.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (steps.get(middle).years <= years) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low == 0 ? Optional.empty() : Optional.of(steps.get(low - 1));
   }
 }

@@ -27,26 +27,38 @@ final class SurvivalFinding {
             .toList();
   }
 
+  /** What is shown; of several groups also that their limits do not set them apart. */
   String neutralTitle() {
     return grouping.equals("all")
         ? "Share of devices that had not failed, by age"
-        : "Share of devices that had not failed, by age and " + GroupText.grouping(grouping);
+        : "Share of devices that had not failed, by age and "
+            + GroupText.grouping(grouping)
+            + ": no clear difference";
   }
 
   /** A finding where the limits allow one, else the neutral title. */
   String title() {
-    Optional<Integer> horizon = horizon();
-    if (horizon.isEmpty()) {
-      return neutralTitle();
+    long failures = rows.stream().mapToLong(row -> row.count("failures")).sum();
+    if (!rows.isEmpty() && failures == 0) {
+      long lives = rows.stream().mapToLong(row -> row.count("lives")).sum();
+      return "No failure among " + NumberText.count(lives, "lives") + " that were followed";
     }
-    int years = horizon.get();
-    List<Contrast.Group> groups = groups(years);
-    if (groups.size() == 1) {
-      return single(groups.get(0), years);
+    if (rows.size() == 1) {
+      return horizon().map(years -> single(groups(years).get(0), years)).orElse(neutralTitle());
     }
-    return Contrast.clearest(groups, source.rows("group_tests"), grouping)
-        .map(pair -> apart(pair, years))
-        .orElse(neutralTitle() + ": the limits overlap, no group clearly stands out");
+    return contrastTitle().orElse(neutralTitle());
+  }
+
+  /** The latest age at which two groups are clearly apart, and how far. */
+  private Optional<String> contrastTitle() {
+    return IntStream.of(HORIZONS)
+        .boxed()
+        .flatMap(years -> contrast(years).map(pair -> apart(pair, years)).stream())
+        .findFirst();
+  }
+
+  private Optional<Contrast> contrast(int years) {
+    return Contrast.clearest(groups(years), source.rows("group_tests"), grouping);
   }
 
   /** The figures at the shown horizon, group by group, for the alternative text. */
@@ -87,10 +99,11 @@ final class SurvivalFinding {
             pair.lower().estimate().ofHundred());
   }
 
+  /** The latest age that most groups have figures for. */
   private Optional<Integer> horizon() {
-    int needed = Math.min(2, rows.size());
+    int most = IntStream.of(HORIZONS).map(years -> groups(years).size()).max().orElse(0);
     return IntStream.of(HORIZONS)
-        .filter(years -> needed > 0 && groups(years).size() >= needed)
+        .filter(years -> most > 0 && groups(years).size() == most)
         .boxed()
         .findFirst();
   }

@@ -33,8 +33,11 @@ final class Words {
     return y;
   }
 
-  /** Text that starts at x on the base line y. */
-  static void at(Graphics2D g, String text, Font font, Color color, double x, double y) {
+  /**
+   * Text that starts at x on the base line y. A minus is drawn as the en dash that the font has.
+   */
+  static void at(Graphics2D g, String words, Font font, Color color, double x, double y) {
+    String text = words.replace('\u2212', '\u2013');
     if (!text.isEmpty()) {
       g.setFont(Lettering.able(font, text));
       g.setPaint(color);
