@@ -25,16 +25,16 @@ record CountsTable(String name, Optional<Look> look, Counts counts, Scale axis)
   private static final Font SMALL = Lettering.regular(Lettering.SMALL);
   private static final Font BOLD = Lettering.bold(Lettering.SMALL);
   private static final double ROW = 10.5;
-  private static final double BELOW = 3;
+  private static final double ABOVE = 4;
 
   @Override
   public double heightBelow() {
-    return ROW * (rows().size() + (name.isEmpty() ? 0 : 1)) + BELOW;
+    return ROW * (rows().size() + (name.isEmpty() ? 0 : 1)) + ABOVE;
   }
 
   @Override
   public void draw(Graphics2D g, Rectangle2D data, Rectangle2D below) {
-    double y = below.getY() + ROW * 0.8;
+    double y = below.getY() + ABOVE + ROW * 0.8;
     if (!name.isEmpty()) {
       drawName(g, below.getX(), y, below.getWidth());
       y += ROW;

@@ -50,7 +50,14 @@ record FunnelNames(List<FunnelPoint> points, boolean all, Scale across, Scale up
     double x = x(data, point);
     double y = y(data, point);
     double[][] tries = {
-      {x + AWAY, y}, {x - AWAY - width, y}, {x - width / 2, y - 9}, {x - width / 2, y + 9}
+      {x + AWAY, y},
+      {x - AWAY - width, y},
+      {x - width / 2, y - 9},
+      {x - width / 2, y + 9},
+      {x + AWAY / 2, y - 9},
+      {x + AWAY / 2, y + 9},
+      {x - AWAY / 2 - width, y - 9},
+      {x - AWAY / 2 - width, y + 9}
     };
     for (double[] at : tries) {
       Rectangle2D box = new Rectangle2D.Double(at[0], at[1] - 4.5, width, 9);

@@ -91,7 +91,7 @@ final class IncidenceChart {
     areas.setAlpha(1f);
     for (int i = 0; i < bands.names().size(); i++) {
       Look look = bands.look(i);
-      data.addSeries(band(bands, i));
+      data.addSeries(band(bands, i, end));
       marks.addSeries(marks(bands, i, end, years));
       areas.setSeriesPaint(i, look.color());
       areas.setSeriesFillPaint(i, Look.tint(look.color(), 0.4));
@@ -105,11 +105,13 @@ final class IncidenceChart {
     return new Panel("", "Share of devices (stacked)", Plots.chart(plot, frame), frame, List.of());
   }
 
-  private static YIntervalSeries band(IncidenceBands bands, int number) {
+  /** A step at the very end is left out: it would have no width. */
+  private static YIntervalSeries band(IncidenceBands bands, int number, double end) {
     YIntervalSeries series = new YIntervalSeries(bands.names().get(number), false, true);
     for (double year : bands.years()) {
-      double upper = bands.upper(number, year);
-      double lower = number == 0 ? 0 : bands.upper(number - 1, year);
+      double before = year == end ? Math.nextDown(end) : year;
+      double upper = bands.upper(number, before);
+      double lower = number == 0 ? 0 : bands.upper(number - 1, before);
       series.add(year, upper, lower, upper);
     }
     return series;

@@ -111,7 +111,9 @@ final class Lettering {
       if (width(text.substring(0, end).strip(), font) > width) {
         break;
       }
-      fits = end;
+      if (text.charAt(end - 1) != '-') {
+        fits = end;
+      }
     }
     return fits;
   }

@@ -64,7 +64,7 @@ final class SurvivalChart {
         curves.stream().flatMap(c -> c.steps().stream()).mapToLong(Step::censored).sum();
     return "%s, %s."
         .formatted(
-            NumberText.count(failed + censored, "lives"),
+            NumberText.count(failed + censored, "service lives"),
             NumberText.count(failed, "first failures"));
   }
 

@@ -19,6 +19,7 @@ public final class NumberText {
   private static final Map<String, String> SINGULAR =
       Map.of(
           "lives", "life",
+          "service lives", "service life",
           "properties", "property",
           "protected properties", "protected property",
           "causes", "cause");
