@@ -1,0 +1,47 @@
+package pondtally.reports.workbook;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * Document properties and page set-up.
+ *
+ * @param asOf data cut; stands for the day the file was made, so that the clock does not get in
+ * @param footer what stands at the foot of each page, without the page number
+ */
+public record BookProperties(String title, String subject, LocalDate asOf, String footer) {
+
+  private static final String PROGRAM = "Pondtally";
+
+  /** Sets the properties of the document. */
+  public void set(XSSFWorkbook book) {
+    POIXMLProperties properties = book.getProperties();
+    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
+    core.setTitle(SafeText.encoded(title));
+    core.setSubjectProperty(SafeText.encoded(subject));
+    core.setCreator(PROGRAM);
+    core.setLastModifiedByUser(PROGRAM);
+    Date day = Date.from(asOf.atStartOfDay(ZoneOffset.UTC).toInstant());
+    core.setCreated(Optional.of(day));
+    core.setModified(Optional.of(day));
+    properties.getExtendedProperties().getUnderlyingProperties().setApplication(PROGRAM);
+  }
+
+  /** Sets up printing: across the page, as wide as the page, with a footer. */
+  public void page(XSSFSheet sheet, boolean landscape) {
+    PrintSetup print = sheet.getPrintSetup();
+    print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
+    print.setLandscape(landscape);
+    sheet.setFitToPage(true);
+    print.setFitWidth((short) 1);
+    print.setFitHeight((short) 0);
+    sheet.getFooter().setLeft(SafeText.encoded(footer).replace("&", "&&"));
+    sheet.getFooter().setRight("&A, page &P of &N");
+  }
+}
