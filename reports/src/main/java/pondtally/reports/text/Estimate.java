@@ -1,0 +1,111 @@
+package pondtally.reports.text;
+
+import static pondtally.reports.text.NumberText.NBSP;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * An estimate with its limits, told with no more digits than the limits warrant. Without limits it
+ * says so: an estimate never looks surer than it is.
+ *
+ * @param value the estimate
+ * @param lower its lower limit; empty where there is none
+ * @param upper its upper limit; empty where there is none
+ */
+public record Estimate(double value, OptionalDouble lower, OptionalDouble upper) {
+
+  private static final String NO_LIMITS = "(limits not known)";
+
+  /** The estimate in a table's three cells; empty where there is no value. */
+  public static Optional<Estimate> of(
+      OptionalDouble value, OptionalDouble lower, OptionalDouble upper) {
+    return value.isPresent()
+        ? Optional.of(new Estimate(value.getAsDouble(), lower, upper))
+        : Optional.empty();
+  }
+
+  /** Whether both limits are known. */
+  public boolean hasLimits() {
+    return lower.isPresent() && upper.isPresent();
+  }
+
+  /** A share: {@code about 84 of 100 (likely 72 to 92)}. */
+  public String ofHundred() {
+    String about = NumberText.ofHundred(value);
+    String said = Character.isDigit(about.charAt(0)) ? "about" + NBSP + about : about;
+    return said + " " + (hasLimits() ? likely(hundredLimits()) : NO_LIMITS);
+  }
+
+  /** The limits of a share alone: {@code 72 to 92 of 100}. */
+  public String limitsOfHundred() {
+    return hasLimits() ? hundredLimits() + NBSP + "of" + NBSP + "100" : Missing.NOT_KNOWN;
+  }
+
+  /** Dollars: {@code $4,300 (likely $3,100 to $6,200)}. */
+  public String dollars() {
+    return said(0, NumberText::dollars);
+  }
+
+  /** A rate: {@code 2.7 (likely 1.4 to 4.9)}. */
+  public String rate() {
+    return said(2, NumberText::decimal);
+  }
+
+  /** A ratio: {@code 1.8 (likely 1.1 to 2.9)}. */
+  public String ratio() {
+    return said(2, NumberText::decimal);
+  }
+
+  /** Years: {@code 6.2 years (likely 4.8 to 8.1)}. */
+  public String years() {
+    return measured("years");
+  }
+
+  /** Any measure with its unit in the plural: {@code 12 failures (likely 7 to 18)}. */
+  public String measured(String plural) {
+    int decimals = decimals(1);
+    String figure = NumberText.measured(roundedValue(decimals), Math.max(0, decimals), plural);
+    return figure + " " + limits(decimals, NumberText::decimal);
+  }
+
+  private double roundedValue(int decimals) {
+    return Rounding.to(value, decimals).doubleValue();
+  }
+
+  private String said(int mostDecimals, Function<BigDecimal, String> form) {
+    int decimals = decimals(mostDecimals);
+    return form.apply(Rounding.to(value, decimals)) + " " + limits(decimals, form);
+  }
+
+  private int decimals(int most) {
+    return hasLimits()
+        ? Rounding.decimals(value, lower.getAsDouble(), upper.getAsDouble(), most)
+        : Math.min(most, 1);
+  }
+
+  private String limits(int decimals, Function<BigDecimal, String> form) {
+    if (!hasLimits()) {
+      return NO_LIMITS;
+    }
+    String low = form.apply(Rounding.to(lower.getAsDouble(), decimals));
+    String high = form.apply(Rounding.to(upper.getAsDouble(), decimals));
+    return likely(range(low, high));
+  }
+
+  private String hundredLimits() {
+    return range(
+        NumberText.decimal(100 * lower.getAsDouble(), 0),
+        NumberText.decimal(100 * upper.getAsDouble(), 0));
+  }
+
+  private static String range(String low, String high) {
+    return low + NBSP + "to" + NBSP + high;
+  }
+
+  private static String likely(String range) {
+    return "(likely" + NBSP + range + ")";
+  }
+}

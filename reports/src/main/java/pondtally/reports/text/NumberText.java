@@ -1,0 +1,136 @@
+package pondtally.reports.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Single numbers as text: comma between thousands, point before decimals, a true minus sign, and no
+ * line break between a number and its unit.
+ */
+public final class NumberText {
+
+  /** Holds a number and its unit together on one line. */
+  static final char NBSP = '\u00a0';
+
+  private static final Map<String, String> SINGULAR =
+      Map.of("lives", "life", "properties", "property", "property-years", "property-year");
+
+  private NumberText() {}
+
+  /** A count: {@code 1,234}. */
+  public static String count(long count) {
+    return decimal(count, 0);
+  }
+
+  /**
+   * A count of things: {@code 1 failure}, {@code 1,234 failures}.
+   *
+   * @param plural the noun in its plural, as units in the tables are: {@code lives}
+   */
+  public static String count(long count, String plural) {
+    return count(count) + NBSP + (count == 1 ? singular(plural) : plural);
+  }
+
+  /** A number with a fixed count of decimals, rounded half up: {@code 1,234.5}. */
+  public static String decimal(double value, int decimals) {
+    return decimal(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+  }
+
+  /** A number with the decimals that it has. */
+  static String decimal(BigDecimal value) {
+    DecimalFormat format =
+        new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    int decimals = Math.max(0, value.scale());
+    format.setMinimumFractionDigits(decimals);
+    format.setMaximumFractionDigits(decimals);
+    String digits = format.format(value.abs());
+    return value.signum() < 0 ? "\u2212" + digits : digits;
+  }
+
+  /** Whole dollars: {@code $1,234}, {@code −$1,234}. */
+  public static String dollars(double usd) {
+    return dollars(BigDecimal.valueOf(usd).setScale(0, RoundingMode.HALF_UP));
+  }
+
+  static String dollars(BigDecimal usd) {
+    return (usd.signum() < 0 ? "\u2212$" : "$") + decimal(usd.abs());
+  }
+
+  /**
+   * A share from 0 to 1 in per cent: {@code 84%}, below ten per cent {@code 8.4%}. Only nothing is
+   * 0% and only everything is 100%.
+   */
+  public static String percent(double share) {
+    double percent = 100 * share;
+    if (share > 0 && percent < 0.05) {
+      return "under" + NBSP + "0.1%";
+    }
+    if (share < 1 && percent >= 99.5) {
+      return "over" + NBSP + "99%";
+    }
+    boolean fine = percent != 0 && percent < 9.95;
+    return decimal(percent, fine ? 1 : 0) + "%";
+  }
+
+  /**
+   * A share from 0 to 1 in hundred: {@code 84 of 100}. Only nothing is 0 and only everything is
+   * 100.
+   */
+  public static String ofHundred(double share) {
+    String of = NBSP + "of" + NBSP + "100";
+    if (share > 0 && share < 0.005) {
+      return "fewer than" + NBSP + "1" + of;
+    }
+    if (share < 1 && share >= 0.995) {
+      return "more than" + NBSP + "99" + of;
+    }
+    return decimal(100 * share, 0) + of;
+  }
+
+  /**
+   * Failures in a hundred device-years, or any other rate: {@code 2.7}, from 100 up {@code 120}.
+   */
+  public static String rate(double rate) {
+    return decimal(rate, Math.abs(rate) < 99.95 ? 1 : 0);
+  }
+
+  /** A benefit-cost or hazard ratio: {@code 0.85}, {@code 2.4}, {@code 14}. */
+  public static String ratio(double ratio) {
+    double size = Math.abs(ratio);
+    return decimal(ratio, size < 0.995 ? 2 : size < 9.95 ? 1 : 0);
+  }
+
+  /** Years: {@code 1 year}, {@code 2.5 years}, {@code 3 years}. */
+  public static String years(double years) {
+    return measured(years, years == Math.rint(years) ? 0 : 1, "years");
+  }
+
+  /** Acres: {@code 1.0 acre}, {@code 12.3 acres}, from 100 up {@code 345 acres}. */
+  public static String acres(double acres) {
+    return measured(acres, Math.abs(acres) < 99.95 ? 1 : 0, "acres");
+  }
+
+  /** Acre-years, like acres. */
+  public static String acreYears(double acreYears) {
+    return measured(acreYears, Math.abs(acreYears) < 99.95 ? 1 : 0, "acre-years");
+  }
+
+  /** Any measure with its unit in the plural, made singular when exactly one is shown. */
+  public static String measured(double value, int decimals, String plural) {
+    BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    boolean one = shown.compareTo(BigDecimal.ONE) == 0;
+    return decimal(shown) + NBSP + (one ? singular(plural) : plural);
+  }
+
+  private static String singular(String plural) {
+    String known = SINGULAR.get(plural);
+    if (known != null) {
+      return known;
+    }
+    return plural.endsWith("s") ? plural.substring(0, plural.length() - 1) : plural;
+  }
+}
