@@ -7,10 +7,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Line;
 
 /**
@@ -43,8 +45,21 @@ final class Book {
     this.linesASheet = linesASheet;
   }
 
-  void add(ProseSheet sheet) {
-    plans.add(sheet);
+  /** Puts a sheet before all others. */
+  void addFirst(ProseSheet sheet) {
+    plans.add(0, sheet);
+  }
+
+  /** Adds what {@code sheet} makes, when the run made the table it is about. */
+  void when(TablePackage tables, String table, BiConsumer<Book, TablePackage> sheet) {
+    if (tables.table(table).isPresent()) {
+      sheet.accept(this, tables);
+    }
+  }
+
+  /** Names of the table sheets so far, in their order. */
+  List<String> sheetNames() {
+    return List.copyOf(places.keySet());
   }
 
   /** Adds a table sheet, and further sheets where it is too long for one. */
@@ -81,9 +96,11 @@ final class Book {
   void write(Path file) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       Styles styles = new Styles(book);
+      // Sheets and names first: formulas may speak of any of them.
+      plans.forEach(plan -> book.createSheet(name(plan)));
+      names.forEach(name -> define(book, name));
       heads(book, styles);
       charts(book);
-      names.forEach(name -> define(book, name));
       properties.set(book);
       try (SXSSFWorkbook stream = new SXSSFWorkbook(book, ROWS_IN_MEMORY)) {
         for (Place place : places.values()) {
@@ -97,15 +114,19 @@ final class Book {
   private void heads(XSSFWorkbook book, Styles styles) {
     for (Object plan : plans) {
       if (plan instanceof ProseSheet prose) {
-        XSSFSheet sheet = book.createSheet(prose.name());
+        XSSFSheet sheet = book.getSheet(prose.name());
         new ProseWriter(styles).write(sheet, prose);
         properties.page(sheet, false);
       } else if (plan instanceof Place place) {
-        XSSFSheet sheet = book.createSheet(place.sheet().name());
+        XSSFSheet sheet = book.getSheet(place.sheet().name());
         new TableHead(sheet, place, styles, refs(place)).write();
         properties.page(sheet, true);
       }
     }
+  }
+
+  private static String name(Object plan) {
+    return plan instanceof ProseSheet prose ? prose.name() : ((Place) plan).sheet().name();
   }
 
   private void charts(XSSFWorkbook book) {

@@ -3,6 +3,7 @@ package pondtally.reports.workbook;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import javax.xml.namespace.QName;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -29,6 +30,9 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.xmlbeans.XmlCursor;
+import org.apache.xmlbeans.XmlObject;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTErrBars;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumData;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef;
@@ -96,10 +100,6 @@ final class ChartWriter {
     data.setBarDirection(BarDirection.COL);
     boolean stacked = plan.kind() == ChartPlan.Kind.STACKED;
     data.setBarGrouping(stacked ? BarGrouping.STACKED : BarGrouping.CLUSTERED);
-    if (stacked) {
-      data.setOverlap((byte) 100);
-    }
-    data.setGapWidth(80);
     data.setVaryColors(false);
     int color = 0;
     for (ChartPlan.Series series : plan.series()) {
@@ -109,11 +109,22 @@ final class ChartWriter {
       added.setFillProperties(fill(PALETTE[color++ % PALETTE.length]));
     }
     chart.plot(data);
+    CTBarChart bar = chart.getCTChart().getPlotArea().getBarChartArray(0);
+    attribute(bar.addNewGapWidth(), "80");
+    if (stacked) {
+      attribute(bar.addNewOverlap(), "100");
+    }
     for (int i = 0; i < plan.series().size(); i++) {
       if (!plan.series().get(i).plus().isEmpty()) {
-        var bars = chart.getCTChart().getPlotArea().getBarChartArray(0).getSerArray(i);
-        limits(bars.addNewErrBars(), sheetName, plan.series().get(i));
+        limits(bar.getSerArray(i).addNewErrBars(), sheetName, plan.series().get(i));
       }
+    }
+  }
+
+  /** Sets {@code val} as text: the library's slim schema has no type for percentages. */
+  private static void attribute(XmlObject element, String value) {
+    try (XmlCursor cursor = element.newCursor()) {
+      cursor.setAttributeText(new QName("val"), value);
     }
   }
 

@@ -14,6 +14,8 @@ final class Place {
 
   private static final int NARROWEST_NOTE = 70;
   private static final int WIDEST_NOTE = 150;
+  private static final String LEGEND =
+      Formula.NOT_KNOWN + " not known or cannot be estimated; withheld: kept back in the public edition.";
 
   private final TableSheet sheet;
   private final int[] widths;
@@ -32,6 +34,7 @@ final class Place {
     }
     int noteWidth = Math.max(NARROWEST_NOTE, Math.min(WIDEST_NOTE, total));
     sheet.notes().forEach(note -> noteLines.addAll(Widths.wrapped(note, noteWidth)));
+    noteLines.add(LEGEND);
   }
 
   TableSheet sheet() {

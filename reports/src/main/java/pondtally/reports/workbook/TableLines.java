@@ -38,10 +38,12 @@ final class TableLines {
   }
 
   private void write(Cell cell, TableColumn column, Line line, Refs here) {
-    String own = line.text(column.column());
     if (column.formula() != null) {
       live(cell, column, line, here);
-    } else if (own.isEmpty()) {
+      return;
+    }
+    String own = line.text(column.column());
+    if (own.isEmpty()) {
       unknown(cell, Formula.NOT_KNOWN);
     } else if (own.equals(Line.WITHHELD)) {
       unknown(cell, own);
