@@ -14,10 +14,12 @@ final class BenefitSentences {
   private BenefitSentences() {}
 
   static List<Sentence> of(TablePackage tables) {
-    Rows all =
-        Rows.of(tables, "benefit_cost").where("grouping", "all").where("group", "all");
+    Rows all = Rows.of(tables, "benefit_cost").where("grouping", "all").where("group", "all");
     List<Sentence> sentences = new ArrayList<>();
-    ratio(all.where("basis", "to-date"), "To date, each dollar spent stands against damage avoided, in dollars: ", sentences);
+    ratio(
+        all.where("basis", "to-date"),
+        "To date, each dollar spent stands against damage avoided, in dollars: ",
+        sentences);
     Rows projected = all.where("basis", "projected");
     projected.list().stream()
         .filter(row -> sameRate(row, tables.fact("discount_rate")))
@@ -43,9 +45,7 @@ final class BenefitSentences {
     Optional<Row> row = at.first();
     Optional<Estimate> ratio =
         row.flatMap(
-            r ->
-                Estimate.of(
-                    r.number("ratio"), r.number("ratio_lower"), r.number("ratio_upper")));
+            r -> Estimate.of(r.number("ratio"), r.number("ratio_lower"), r.number("ratio_upper")));
     if (ratio.isEmpty()) {
       return;
     }

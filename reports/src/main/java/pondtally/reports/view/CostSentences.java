@@ -18,7 +18,13 @@ final class CostSentences {
     List<Sentence> sentences = new ArrayList<>();
     spent(tables, sentences);
     volunteers(tables, sentences);
-    perUnit(tables, "per-property", "cash", "A protected property cost, in cash: ", "properties", sentences);
+    perUnit(
+        tables,
+        "per-property",
+        "cash",
+        "A protected property cost, in cash: ",
+        "properties",
+        sentences);
     perUnit(
         tables,
         "per-property",
@@ -26,7 +32,13 @@ final class CostSentences {
         "The same with in-kind value: ",
         "properties",
         sentences);
-    perUnit(tables, "per-acre-year", "cash", "A wetland acre kept for a year cost, in cash: ", "acre-years", sentences);
+    perUnit(
+        tables,
+        "per-acre-year",
+        "cash",
+        "A wetland acre kept for a year cost, in cash: ",
+        "acre-years",
+        sentences);
     return sentences;
   }
 
@@ -64,8 +76,7 @@ final class CostSentences {
 
   private static void volunteers(TablePackage tables, List<Sentence> sentences) {
     Rows all = whole(tables, "costs");
-    double hours =
-        all.first().map(row -> row.number("volunteer_hours").orElse(0)).orElse(0.0);
+    double hours = all.first().map(row -> row.number("volunteer_hours").orElse(0)).orElse(0.0);
     if (hours > 0 && tables.fact("volunteer_rate_usd").isEmpty()) {
       sentences.add(
           Sentence.of("")
@@ -83,8 +94,7 @@ final class CostSentences {
       String opening,
       String units,
       List<Sentence> sentences) {
-    Rows all =
-        whole(tables, "cost_effectiveness").where("measure", measure).where("basis", basis);
+    Rows all = whole(tables, "cost_effectiveness").where("measure", measure).where("basis", basis);
     if (all.first().isEmpty()) {
       return;
     }

@@ -28,9 +28,7 @@ final class DeviceSentences {
         Sentence.of("The records hold ")
             .rows(devices, NumberText.count(devices.list().size(), "devices"));
     if (!retired.list().isEmpty()) {
-      text.say(", ")
-          .rows(retired, NumberText.count(retired.list().size()))
-          .say(" of them retired");
+      text.say(", ").rows(retired, NumberText.count(retired.list().size())).say(" of them retired");
     }
     text.say(". At their last visit, of those not retired: ");
     return text.rows(devices.where("state", "working"), count(devices, "working"))
@@ -54,17 +52,16 @@ final class DeviceSentences {
     String since = since(tables);
     if (count == 0) {
       return Sentence.of(
-              "Every device not retired was looked at within " + since + ", or is known to have failed.")
+              "Every device not retired was looked at within "
+                  + since
+                  + ", or is known to have failed.")
           .build();
     }
     Rows never = unverified.where("last_visit_on", "");
     Sentence.Builder text = Sentence.of("").rows(unverified, NumberText.count(count, "devices"));
-    text.say(count == 1 ? " has" : " have")
-        .say(" not been looked at for more than " + since);
+    text.say(count == 1 ? " has" : " have").say(" not been looked at for more than " + since);
     if (!never.list().isEmpty()) {
-      text.say(" (")
-          .rows(never, NumberText.count(never.list().size()))
-          .say(" of them never)");
+      text.say(" (").rows(never, NumberText.count(never.list().size())).say(" of them never)");
     }
     return text.say(count == 1 ? ": its state is unverified." : ": their state is unverified.")
         .build();

@@ -48,18 +48,15 @@ final class FailureSentences {
             .say(" in ")
             .cell(
                 all,
-                NumberText.measured(
-                    row.get().number("device_years").orElse(0), 0, "device-years"),
+                NumberText.measured(row.get().number("device_years").orElse(0), 0, "device-years"),
                 "device_years")
             .say(".")
             .build());
   }
 
   private static void causes(TablePackage tables, List<Sentence> sentences) {
-    Rows all =
-        Rows.of(tables, "failure_causes").where("grouping", "all").where("group", "all");
-    double failures =
-        all.list().stream().mapToDouble(r -> r.number("failures").orElse(0)).sum();
+    Rows all = Rows.of(tables, "failure_causes").where("grouping", "all").where("group", "all");
+    double failures = all.list().stream().mapToDouble(r -> r.number("failures").orElse(0)).sum();
     if (failures == 0) {
       return;
     }
@@ -86,8 +83,7 @@ final class FailureSentences {
   }
 
   private static void watersheds(TablePackage tables, List<Sentence> sentences) {
-    Rows all =
-        Rows.of(tables, "failure_rates").where("grouping", "watershed").where("year", "all");
+    Rows all = Rows.of(tables, "failure_rates").where("grouping", "watershed").where("year", "all");
     List<Row> judged =
         all.list().stream()
             .filter(row -> !Groups.isSmall(Line.of(row), tables))

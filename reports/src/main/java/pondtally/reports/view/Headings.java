@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import pondtally.reports.table.Field;
@@ -48,12 +49,20 @@ public final class Headings {
   }
 
   private static String unit(String unit, String priceYear) {
-    return unit.equals("usd") ? (priceYear + " USD").trim() : unit;
+    return switch (unit) {
+      case "usd" -> (priceYear + " USD").trim();
+      case "failures per 100 device-years" -> "per 100 device-years";
+      default -> unit;
+    };
   }
 
   /** Whether the words already say the unit, as "Device-years" or "Failures" do. */
   private static boolean names(String words, String unit) {
-    return words.toLowerCase(java.util.Locale.ROOT).replace(' ', '-').contains(unit);
+    return plain(words).contains(plain(unit));
+  }
+
+  private static String plain(String words) {
+    return words.toLowerCase(Locale.ROOT).replace(' ', '-');
   }
 
   private static Properties read() {

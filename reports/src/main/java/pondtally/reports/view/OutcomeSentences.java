@@ -37,7 +37,8 @@ final class OutcomeSentences {
             .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified")
             .say(" verified, and ")
             .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
-            .say(" more at sites that worked when last seen and are overdue for a visit. Measured at ")
+            .say(
+                " more at sites that worked when last seen and are overdue for a visit. Measured at ")
             .cell(all, NumberText.count(row.count("sites_measured")), "sites_measured")
             .say(" of ")
             .cell(all, NumberText.count(row.count("sites"), "sites"), "sites")
@@ -50,8 +51,7 @@ final class OutcomeSentences {
               .say(" of verified working time, of which ")
               .cell(
                   all,
-                  Missing.orNotKnown(
-                      row.number("acre_years_extrapolated"), NumberText::acreYears),
+                  Missing.orNotKnown(row.number("acre_years_extrapolated"), NumberText::acreYears),
                   "acre_years_extrapolated")
               .say(" lie before the first or after the last measurement.")
               .build());
@@ -95,8 +95,7 @@ final class OutcomeSentences {
   }
 
   private static void removals(TablePackage tables, List<Sentence> sentences) {
-    Rows all =
-        Rows.of(tables, "removals_avoided").where("grouping", "all").where("group", "all");
+    Rows all = Rows.of(tables, "removals_avoided").where("grouping", "all").where("group", "all");
     Optional<String> latest =
         all.where("evidence", "").list().stream()
             .filter(row -> row.number("avoided_computed").isPresent())

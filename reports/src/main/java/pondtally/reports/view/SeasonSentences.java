@@ -12,8 +12,7 @@ final class SeasonSentences {
   private SeasonSentences() {}
 
   static List<Sentence> of(TablePackage tables) {
-    Rows all =
-        Rows.of(tables, "season_forecast").where("grouping", "all").where("group", "all");
+    Rows all = Rows.of(tables, "season_forecast").where("grouping", "all").where("group", "all");
     Optional<Row> next =
         all.list().stream()
             .filter(row -> row.number("expected_failures").isPresent())
@@ -31,17 +30,12 @@ final class SeasonSentences {
                 "expected_failures");
     if (row.number("lower").isPresent() && row.number("upper").isPresent()) {
       text.say(" (9 times in 10 between ")
-          .cell(
-              at,
-              whole(row, "lower") + " and " + whole(row, "upper"),
-              "lower",
-              "upper")
+          .cell(at, whole(row, "lower") + " and " + whole(row, "upper"), "lower", "upper")
           .say(")");
     }
     if (row.number("visits").isPresent()) {
       text.say(" and ")
-          .cell(
-              at, NumberText.measured(row.number("visits").getAsDouble(), 0, "visits"), "visits");
+          .cell(at, NumberText.measured(row.number("visits").getAsDouble(), 0, "visits"), "visits");
     }
     if (row.number("cost_usd").isPresent()) {
       text.say(", for about ")

@@ -19,22 +19,32 @@ public record Setting(String cellName, String label, String value, String unit, 
   public static final double DAYS_PER_YEAR = 365.25;
 
   private static final String[][] FACTS = {
-    {"region", "Region", "", "Title of the reports."},
+    {"region", "Region", "name", "Title of the reports."},
     {"as_of", "Data cut", "date", "Records dated later are not counted."},
     {"period_from", "Reporting period from", "date", "First day of the period."},
     {"period_to", "Reporting period to", "date", "Last day of the period."},
-    {"failure", "What counts as failure", "", "The condition found at a visit that is a failure."},
+    {
+      "failure",
+      "What counts as failure",
+      "rule",
+      "The condition found at a visit that is a failure."
+    },
     {
       "failure_dated",
       "How failures are dated",
-      "",
+      "rule",
       "interval: between two visits; midpoint: halfway; discovery: the day it was found."
     },
-    {"base_year", "Price year", "year", "Every dollar is a dollar of this year unless it says nominal."},
+    {
+      "base_year",
+      "Price year",
+      "year",
+      "Every dollar is a dollar of this year unless it says nominal."
+    },
     {
       "base_year_provisional",
       "Price year is provisional",
-      "",
+      "yes or no",
       "Whether dollars after the last index year took that year's index."
     },
     {"labor_rate_usd", "Labor rate", "USD per hour", "What an hour of paid work counts."},
@@ -58,8 +68,13 @@ public record Setting(String cellName, String label, String value, String unit, 
       "devices",
       "Groups with fewer devices are shown and never ranked."
     },
-    {"watershed_digits", "Digits of watershed codes", "digits", "Level at which watersheds are compared."},
-    {"version", "Version", "", "Version of Pondtally that made the tables."},
+    {
+      "watershed_digits",
+      "Digits of watershed codes",
+      "digits",
+      "Level at which watersheds are compared."
+    },
+    {"version", "Version", "name", "Version of Pondtally that made the tables."},
   };
 
   /** All settings of the run and the constants that formulas use. */

@@ -5,7 +5,9 @@ import java.util.List;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
 
-/** What a board member reads first: sections of sentences, each figure with its count and limits. */
+/**
+ * What a board member reads first: sections of sentences, each figure with its count and limits.
+ */
 public final class Summary {
 
   private Summary() {}

@@ -21,8 +21,7 @@ final class SurvivalSentences {
 
   static List<Sentence> of(TablePackage tables) {
     List<Sentence> sentences = new ArrayList<>();
-    Rows all =
-        Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
+    Rows all = Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
     if (all.list().isEmpty()) {
       return sentences;
     }
@@ -45,8 +44,7 @@ final class SurvivalSentences {
     if (found.isEmpty()) {
       return;
     }
-    String devices =
-        Groups.devices(found.get().text("grouping"), found.get().text("group"));
+    String devices = Groups.devices(found.get().text("grouping"), found.get().text("group"));
     for (int years : HORIZONS) {
       String column = "survival_" + years + "y";
       Optional<Estimate> share =
@@ -58,13 +56,10 @@ final class SurvivalSentences {
         sentences.add(
             based(
                 row,
-                Sentence.of("Still working after " + NumberText.years(years) + ", of " + devices + ": ")
+                Sentence.of(
+                        "Still working after " + NumberText.years(years) + ", of " + devices + ": ")
                     .cell(
-                        row,
-                        share.get().ofHundred(),
-                        column,
-                        column + "_lower",
-                        column + "_upper")
+                        row, share.get().ofHundred(), column, column + "_lower", column + "_upper")
                     .say(". ")));
         return;
       }
@@ -105,8 +100,7 @@ final class SurvivalSentences {
         Sentence.of("Half have failed for the first time by an age of ")
             .cell(row, NumberText.measured(years, 1, "years"), "median_years");
     if (found.number("median_lower").isPresent()) {
-      text.say(" (likely ")
-          .cell(row, oneDecimal(found, "median_lower"), "median_lower");
+      text.say(" (likely ").cell(row, oneDecimal(found, "median_lower"), "median_lower");
       if (found.number("median_upper").isPresent()) {
         text.say(" to ").cell(row, oneDecimal(found, "median_upper"), "median_upper").say(")");
       } else {
@@ -148,7 +142,8 @@ final class SurvivalSentences {
       return;
     }
     double p = test.get().number("p_value").getAsDouble();
-    Rows named = together.where("test", test.get().text("test")).where("strata", test.get().text("strata"));
+    Rows named =
+        together.where("test", test.get().text("test")).where("strata", test.get().text("strata"));
     if (p >= SIGNIFICANT) {
       sentences.add(
           Sentence.of("The records do not show that pipe types differ in how long they last (")
@@ -162,7 +157,8 @@ final class SurvivalSentences {
         Sentence.of("Pipe types differ in how long they last by more than chance explains (")
             .say("log-rank test, ")
             .cell(named, probability(p), "p_value")
-            .say(")" + pairs(tests, tables) + " Crews, sites and years differ between them as well.")
+            .say(
+                ")" + pairs(tests, tables) + " Crews, sites and years differ between them as well.")
             .build());
   }
 

@@ -116,11 +116,12 @@ final class Book {
       if (plan instanceof ProseSheet prose) {
         XSSFSheet sheet = book.getSheet(prose.name());
         new ProseWriter(styles).write(sheet, prose);
-        properties.page(sheet, false);
+        properties.page(sheet, false, false);
       } else if (plan instanceof Place place) {
         XSSFSheet sheet = book.getSheet(place.sheet().name());
         new TableHead(sheet, place, styles, refs(place)).write();
-        properties.page(sheet, true);
+        boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
+        properties.page(sheet, true, onePage);
       }
     }
   }

@@ -33,14 +33,20 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
     properties.getExtendedProperties().getUnderlyingProperties().setApplication(PROGRAM);
   }
 
-  /** Sets up printing: across the page, as wide as the page, with a footer. */
-  public void page(XSSFSheet sheet, boolean landscape) {
+  /**
+   * Sets up printing: as wide as the page, with a footer.
+   *
+   * @param onePage also as high as the page, so that a chart is not cut
+   */
+  public void page(XSSFSheet sheet, boolean landscape, boolean onePage) {
     PrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
     print.setLandscape(landscape);
     sheet.setFitToPage(true);
     print.setFitWidth((short) 1);
-    print.setFitHeight((short) 0);
+    print.setFitHeight((short) (onePage ? 1 : 0));
+    // Otherwise some programs take the printer's own scale.
+    sheet.getCTWorksheet().getPageSetup().setUsePrinterDefaults(false);
     sheet.getFooter().setLeft(SafeText.encoded(footer).replace("&", "&&"));
     sheet.getFooter().setRight("&A, page &P of &N");
   }

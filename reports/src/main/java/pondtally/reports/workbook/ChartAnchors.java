@@ -11,7 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 final class ChartAnchors {
 
   private static final int LONGEST_ABOVE_CHART = 30;
-  private static final int ROWS = 22;
+  private static final int ROWS = 20;
   private static final int WIDTH_PIXELS = 820;
   private static final int PIXELS_A_CHARACTER = 7;
   private static final int DEFAULT_COLUMN_PIXELS = 64;
@@ -22,9 +22,14 @@ final class ChartAnchors {
 
   ChartAnchors(Place place) {
     this.place = place;
-    boolean under = place.sheet().lines().size() <= LONGEST_ABOVE_CHART;
+    boolean under = standUnder(place);
     row = under ? place.lastRow() + 2 : place.headerRow();
     column = under ? 0 : place.sheet().columns().size() + 1;
+  }
+
+  /** Whether the charts of a sheet stand under its table. */
+  static boolean standUnder(Place place) {
+    return place.sheet().lines().size() <= LONGEST_ABOVE_CHART;
   }
 
   /** Room for the next chart. */
@@ -36,8 +41,7 @@ final class ChartAnchors {
       last++;
     }
     XSSFClientAnchor anchor =
-        new XSSFClientAnchor(
-            0, 0, left * Units.EMU_PER_PIXEL, 0, column, row, last, row + ROWS);
+        new XSSFClientAnchor(0, 0, left * Units.EMU_PER_PIXEL, 0, column, row, last, row + ROWS);
     anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
     row += ROWS + 1;
     return anchor;

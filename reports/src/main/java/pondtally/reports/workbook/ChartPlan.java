@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import pondtally.reports.view.Line;
 
 /**
  * A chart that stays tied to cells.
@@ -17,6 +18,18 @@ record ChartPlan(
     String vertical,
     String valueFormat,
     List<Series> series) {
+
+  /**
+   * How many lines, from the first, have a figure: a spreadsheet draws what is not known as zero,
+   * so such lines stand last and stay out of charts.
+   */
+  static int leading(List<Line> lines, String column, int most) {
+    int count = 0;
+    while (count < Math.min(most, lines.size()) && lines.get(count).number(column).isPresent()) {
+      count++;
+    }
+    return count;
+  }
 
   /** Kinds of chart. */
   enum Kind {

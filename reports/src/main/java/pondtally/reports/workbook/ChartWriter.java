@@ -13,9 +13,11 @@ import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
@@ -80,6 +82,7 @@ final class ChartWriter {
   private void label(XSSFChart chart, ChartPlan plan) {
     chart.setTitleText(plan.title());
     chart.setTitleOverlay(false);
+    chart.displayBlanksAs(DisplayBlanks.GAP);
     chart.getFormattedTitle().getParagraph(0).addDefaultRunProperties().setFontSize(13.0);
     chart.getCTChartSpace().addNewRoundedCorners().setVal(false);
     CTNonVisualDrawingProps frame =
@@ -96,6 +99,8 @@ final class ChartWriter {
     XDDFValueAxis left = chart.createValueAxis(AxisPosition.LEFT);
     axes(bottom, left, plan);
     left.setCrossBetween(AxisCrossBetween.BETWEEN);
+    bottom.setTickLabelPosition(AxisTickLabelPosition.LOW);
+    reach(left, sheetName, plan);
     XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, bottom, left);
     data.setBarDirection(BarDirection.COL);
     boolean stacked = plan.kind() == ChartPlan.Kind.STACKED;
@@ -121,6 +126,40 @@ final class ChartWriter {
     }
   }
 
+  /** The axis holds zero and the whole of every error bar; programs look at the bars alone. */
+  private void reach(XDDFValueAxis axis, String sheetName, ChartPlan plan) {
+    double lowest = 0;
+    double highest = 0;
+    for (ChartPlan.Series series : plan.series()) {
+      Place place = place(sheetName, series);
+      Double[] own = values(place, series, series.y());
+      Double[] plus = series.plus().isEmpty() ? own : values(place, series, series.plus());
+      for (int i = 0; i < own.length; i++) {
+        double at = own[i] == null ? 0 : own[i];
+        double arm = series.plus().isEmpty() || plus[i] == null ? 0 : plus[i];
+        lowest = Math.min(lowest, at);
+        highest = Math.max(highest, at + arm);
+      }
+    }
+    if (lowest == 0) {
+      axis.setMinimum(0);
+    }
+    if (plan.series().stream().anyMatch(series -> !series.plus().isEmpty()) && highest > 0) {
+      axis.setMaximum(roundUp(highest));
+    }
+  }
+
+  /** The next round number. */
+  private static double roundUp(double value) {
+    double power = Math.pow(10, Math.floor(Math.log10(value)));
+    for (double step : new double[] {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8}) {
+      if (value <= step * power) {
+        return step * power;
+      }
+    }
+    return 10 * power;
+  }
+
   /** Sets {@code val} as text: the library's slim schema has no type for percentages. */
   private static void attribute(XmlObject element, String value) {
     try (XmlCursor cursor = element.newCursor()) {
@@ -133,6 +172,7 @@ final class ChartWriter {
     XDDFValueAxis left = chart.createValueAxis(AxisPosition.LEFT);
     axes(bottom, left, plan);
     bottom.setMinimum(0);
+    bottom.setNumberFormat("0");
     if (plan.valueFormat().endsWith("%")) {
       left.setMinimum(0);
       left.setMaximum(1);

@@ -71,13 +71,13 @@ final class CheckSheets {
             .add("partner", "file", "sheet", "row", "table", "column")
             .heading("Partner's heading")
             .add("value")
-            .width(26)
+            .width(20)
             .add("severity", "message")
             .format(Format.WRAPPED)
-            .width(70)
+            .width(60)
             .add("suggestion")
             .format(Format.WRAPPED)
-            .width(40)
+            .width(30)
             .add("rule");
     book.add(
         TableSheet.of(
@@ -102,7 +102,8 @@ final class CheckSheets {
         TableSheet.of(
                 "Completeness",
                 "Who has sent what, by year",
-                List.of("A device stands in each year it was in service, so nothing is added up here."),
+                List.of(
+                    "A device stands in each year it was in service, so nothing is added up here."),
                 columns,
                 Rows.of(tables, "completeness").lines())
             .withKeyColumns(2));

@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
@@ -100,7 +101,8 @@ final class CostSheets {
     return new ChartPlan[] {
       new ChartPlan(
           title,
-          title + ": cash for building, cash for upkeep and in-kind value on top of each other. Figures: the table on this sheet.",
+          title
+              + ": cash for building, cash for upkeep and in-kind value on top of each other. Figures: the table on this sheet.",
           ChartPlan.Kind.STACKED,
           axis,
           (tables.fact("base_year") + " USD").trim(),
@@ -115,15 +117,14 @@ final class CostSheets {
   /** Cost per protected property, cash alone beside cash with in-kind value. */
   static void perProperty(Book book, TablePackage tables) {
     Rows all =
-        Rows.of(tables, "cost_effectiveness")
-            .where("year", "all")
-            .where("measure", "per-property");
+        Rows.of(tables, "cost_effectiveness").where("year", "all").where("measure", "per-property");
     Map<String, Line> withInKind =
         all.where("grouping", "watershed").where("basis", "cash-and-in-kind").by("group");
     List<Line> lines = new ArrayList<>();
     for (Line cash : all.where("grouping", "watershed").where("basis", "cash").lines()) {
       lines.add(cash.beside("cost_effectiveness", withInKind.get(cash.text("group"))));
     }
+    lines.sort(Comparator.comparing(line -> line.number("value_usd").isEmpty()));
     Columns columns =
         Columns.of(tables, "cost_effectiveness")
             .add("group")
@@ -143,9 +144,7 @@ final class CostSheets {
             .heading("Cash and in kind" + dollars(tables))
             .add("value_usd")
             .heading("Cash and in kind per property" + dollars(tables))
-            .live(
-                Formula.ratio(
-                    "cost_effectiveness.numerator_usd", "denominator", 1))
+            .live(Formula.ratio("cost_effectiveness.numerator_usd", "denominator", 1))
             .add("lower")
             .heading("Lower limit with in kind (95%)")
             .add("upper")
@@ -168,7 +167,7 @@ final class CostSheets {
   }
 
   private static ChartPlan[] propertyChart(List<Line> lines, TablePackage tables) {
-    int count = Math.min(MOST_BARS, lines.size());
+    int count = ChartPlan.leading(lines, "value_usd", MOST_BARS);
     return count == 0
         ? new ChartPlan[0]
         : new ChartPlan[] {
@@ -221,7 +220,8 @@ final class CostSheets {
             .add("ratio")
             .live(Formula.ratio("benefit_usd", "cost_usd", 1))
             .add("ratio_lower", "ratio_upper", "chance_above_one", "payback_year")
-            .add("equivalent_annual_usd", "break_even_damage_usd", "sites", "sites_left_out", "fit");
+            .add(
+                "equivalent_annual_usd", "break_even_damage_usd", "sites", "sites_left_out", "fit");
     book.add(
         TableSheet.of(
                 "Benefit and cost",
@@ -235,9 +235,7 @@ final class CostSheets {
   }
 
   static void sensitivity(Book book, TablePackage tables) {
-    Columns columns =
-        Columns.of(tables, "sensitivity")
-            .addAll();
+    Columns columns = Columns.of(tables, "sensitivity").addAll();
     columns
         .add("swing", "Ratio, high less low", Format.TWO)
         .live(Formula.difference("ratio_high", "ratio_low"));

@@ -43,7 +43,7 @@ public enum Format {
   }
 
   boolean isText() {
-    return this == TEXT || this == WRAPPED || this == YES_NO;
+    return this == TEXT || this == WRAPPED || this == YES_NO || this == GENERAL;
   }
 
   /** What suits a column, by its type, unit and description. */
@@ -80,6 +80,10 @@ public enum Format {
     if (field.name().startsWith("p_") || field.name().endsWith("_p")) {
       return THREE;
     }
-    return description.contains("share") || description.startsWith("chance") ? SHARE : TWO;
+    return field.name().startsWith("survival")
+            || description.contains("share")
+            || description.startsWith("chance")
+        ? SHARE
+        : TWO;
   }
 }

@@ -51,8 +51,7 @@ interface Formula {
   /** The sum of the columns, those not known left out. */
   static Formula sum(String... columns) {
     return of(
-        refs ->
-            Stream.of(columns).map(refs::cell).collect(Collectors.joining(",", "SUM(", ")")),
+        refs -> Stream.of(columns).map(refs::cell).collect(Collectors.joining(",", "SUM(", ")")),
         line -> {
           List<OptionalDouble> known =
               Stream.of(columns).map(line::number).filter(OptionalDouble::isPresent).toList();

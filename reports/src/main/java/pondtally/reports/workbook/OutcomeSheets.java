@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
-import pondtally.reports.view.Groups;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 import pondtally.reports.view.Setting;
@@ -24,7 +23,9 @@ final class OutcomeSheets {
   static void causes(Book book, TablePackage tables) {
     List<Line> lines =
         Rows.of(tables, "failure_causes").where("grouping", "all").list().stream()
-            .sorted(java.util.Comparator.comparingDouble(row -> -Line.of(row).number("failures").orElse(0)))
+            .sorted(
+                java.util.Comparator.comparingDouble(
+                    row -> -Line.of(row).number("failures").orElse(0)))
             .map(Line::of)
             .toList();
     Columns columns =
@@ -66,9 +67,7 @@ final class OutcomeSheets {
   private static Formula shareOf(List<Line> lines) {
     double all = lines.stream().mapToDouble(l -> l.number("failures").orElse(0)).sum();
     return Formula.of(
-        refs ->
-            Formula.orUnknown(
-                refs.cell("failures") + "/SUM(" + refs.column("failures") + ")"),
+        refs -> Formula.orUnknown(refs.cell("failures") + "/SUM(" + refs.column("failures") + ")"),
         line -> {
           OptionalDouble own = line.number("failures");
           return own.isEmpty() || all == 0
@@ -127,9 +126,14 @@ final class OutcomeSheets {
   static void wetland(Book book, TablePackage tables) {
     List<Line> lines =
         Line.of(
-            Rows.of(tables, "wetland").where("grouping", "watershed").where("year", "all").list()
+            Rows.of(tables, "wetland")
+                .where("grouping", "watershed")
+                .where("year", "all")
+                .list()
                 .stream()
-                .sorted(java.util.Comparator.comparing(row -> row.text("group")))
+                .sorted(
+                    java.util.Comparator.comparing((Row row) -> row.number("acre_years").isEmpty())
+                        .thenComparing(row -> row.text("group")))
                 .toList());
     Columns columns =
         Columns.of(tables, "wetland")
@@ -157,7 +161,7 @@ final class OutcomeSheets {
             wetlandNotes(tables, lines),
             columns,
             lines);
-    int bars = Math.min(MOST_BARS, lines.size());
+    int bars = ChartPlan.leading(lines, "acre_years", MOST_BARS);
     book.add(bars == 0 ? sheet : sheet.withCharts(acreYears("Watershed", "group", bars)));
   }
 
@@ -167,7 +171,10 @@ final class OutcomeSheets {
         "A pond counts once, however many devices it has. A site without measurement is unmeasured, never zero. Verified: working at its last visit and not overdue.");
     double sum = lines.stream().mapToDouble(l -> l.number("acre_years").orElse(0)).sum();
     double all =
-        Rows.of(tables, "wetland").where("grouping", "all").where("year", "all").first()
+        Rows.of(tables, "wetland")
+            .where("grouping", "all")
+            .where("year", "all")
+            .first()
             .map(row -> Line.of(row).number("acre_years").orElse(sum))
             .orElse(sum);
     if (Math.abs(all - sum) > 1e-6 * Math.max(1, all)) {
@@ -251,9 +258,7 @@ final class OutcomeSheets {
             .format(Format.ONE)
             .total();
     for (String grade : grades) {
-      columns
-          .add("claim " + grade, "Claimed, by " + grade, Format.ONE)
-          .total();
+      columns.add("claim " + grade, "Claimed, by " + grade, Format.ONE).total();
     }
     columns.add("removals_reported").format(Format.ONE).total();
     TableSheet sheet =
@@ -266,7 +271,9 @@ final class OutcomeSheets {
             columns,
             lines);
     book.add(
-        lines.isEmpty() ? sheet : sheet.withCharts(removalChart(lines.size(), List.copyOf(grades))));
+        lines.isEmpty()
+            ? sheet
+            : sheet.withCharts(removalChart(lines.size(), List.copyOf(grades))));
   }
 
   private static ChartPlan removalChart(int years, List<String> grades) {

@@ -12,10 +12,11 @@ import org.apache.poi.ss.util.CellReference;
  */
 final class Place {
 
-  private static final int NARROWEST_NOTE = 70;
+  private static final int NARROWEST_NOTE = 90;
   private static final int WIDEST_NOTE = 150;
   private static final String LEGEND =
-      Formula.NOT_KNOWN + " not known or cannot be estimated; withheld: kept back in the public edition.";
+      Formula.NOT_KNOWN
+          + " not known or cannot be estimated; withheld: kept back in the public edition.";
 
   private final TableSheet sheet;
   private final int[] widths;
@@ -32,7 +33,8 @@ final class Place {
     for (int width : widths) {
       total += width;
     }
-    int noteWidth = Math.max(NARROWEST_NOTE, Math.min(WIDEST_NOTE, total));
+    // Letters of a sentence are narrower than the digits that widths are counted in.
+    int noteWidth = Math.max(NARROWEST_NOTE, Math.min(WIDEST_NOTE, total * 9 / 8));
     sheet.notes().forEach(note -> noteLines.addAll(Widths.wrapped(note, noteWidth)));
     noteLines.add(LEGEND);
   }

@@ -88,7 +88,11 @@ public final class ProgramWorkbook {
         "Hazard ratios",
         "Limits that reach across 1: the records do not show a difference. Above 1: fails sooner than the reference.");
     OtherTables.add(
-        book, tables, "parametric_fits", "Fitted life", "Shape above 1: failure grows likelier with age.");
+        book,
+        tables,
+        "parametric_fits",
+        "Fitted life",
+        "Shape above 1: failure grows likelier with age.");
     OtherTables.add(
         book, tables, "fit_check", "Fit check", "A wide gap means that the fitted life misleads.");
     OtherTables.add(

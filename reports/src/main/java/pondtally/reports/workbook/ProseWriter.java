@@ -9,7 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 final class ProseWriter {
 
   /** Characters a line of the page holds. */
-  private static final int WIDTH = 118;
+  private static final int WIDTH = 96;
 
   private final Styles styles;
 
@@ -36,24 +36,20 @@ final class ProseWriter {
     cell.setCellValue(SafeText.encoded(block.text()));
     switch (block.kind()) {
       case SECTION -> cell.setCellStyle(styles.section());
-      case PARAGRAPH -> paragraph(cell, block.text());
+      case PARAGRAPH -> paragraph(cell);
       case LINK -> link(cell, block.target());
     }
   }
 
-  private void paragraph(Cell cell, String text) {
+  private void paragraph(Cell cell) {
+    // No height of its own: programs fit the row to the lines that their font needs.
     cell.setCellStyle(styles.prose());
-    int lines = Widths.wrapped(text, WIDTH - 4).size();
-    cell.getRow().setHeightInPoints(lines * 15f + 2);
   }
 
   private void link(Cell cell, String sheet) {
     cell.setCellStyle(styles.link());
     Hyperlink link =
-        cell.getSheet()
-            .getWorkbook()
-            .getCreationHelper()
-            .createHyperlink(HyperlinkType.DOCUMENT);
+        cell.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
     link.setAddress("'" + sheet.replace("'", "''") + "'!A1");
     cell.setHyperlink(link);
   }

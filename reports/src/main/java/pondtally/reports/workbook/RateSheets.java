@@ -51,13 +51,9 @@ final class RateSheets {
         lines(tables, "pipe").stream()
             .map(line -> line.beside("survival_summary", survival.get(line.text("group"))))
             .toList();
-    Columns columns =
-        rates(tables, "Pipe type")
-            .beside("survival_summary")
-            .add("survival_1y", "survival_1y_lower", "survival_1y_upper")
-            .add("survival_3y", "survival_3y_lower", "survival_3y_upper")
-            .add("survival_5y", "survival_5y_lower", "survival_5y_upper")
-            .add("median_years", "median_lower", "median_upper");
+    Columns columns = rates(tables, "Pipe type").beside("survival_summary");
+    SurvivalSheets.horizons(columns, lines, "survival_summary.")
+        .add("median_years", "median_lower", "median_upper");
     book.add(
         TableSheet.of(
                 "Pipe types",

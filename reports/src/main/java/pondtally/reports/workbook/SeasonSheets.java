@@ -45,7 +45,8 @@ final class SeasonSheets {
         TableSheet.of(
             "Next season",
             "What the next years are expected to take",
-            List.of("Limits hold the failures of the year with a chance of 90%, if devices go on failing as they have."),
+            List.of(
+                "Limits hold the failures of the year with a chance of 90%, if devices go on failing as they have."),
             columns,
             lines);
     book.add(lines.isEmpty() ? sheet : sheet.withCharts(chart(lines.size())));

@@ -16,8 +16,7 @@ import org.apache.poi.ss.usermodel.Workbook;
 public final class StableZip {
 
   /** The first day a ZIP archive can hold. */
-  private static final java.time.LocalDateTime EPOCH =
-      java.time.LocalDateTime.of(1980, 1, 1, 0, 0);
+  private static final java.time.LocalDateTime EPOCH = java.time.LocalDateTime.of(1980, 1, 1, 0, 0);
 
   private StableZip() {}
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontScheme;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -23,6 +24,9 @@ public final class Styles {
   private static final byte[] FAULT_FILL = {(byte) 0xFF, (byte) 0xE8, (byte) 0xB3};
   private static final byte[] LINK_BLUE = {0x00, 0x56, (byte) 0x8C};
 
+  /** Keeps text away from the number in the column before it. */
+  private static final short INDENT = 1;
+
   private final XSSFWorkbook book;
   private final Map<Format, CellStyle> plain = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> quoted = new EnumMap<>(Format.class);
@@ -32,6 +36,8 @@ public final class Styles {
   private final CellStyle section;
   private final CellStyle prose;
   private final CellStyle header;
+  private final CellStyle headerNumber;
+  private final CellStyle unknownText;
   private final CellStyle unknown;
   private final CellStyle link;
   private final CellStyle fault;
@@ -48,7 +54,11 @@ public final class Styles {
     note = withFont(gray());
     section = withFont(bold(13));
     prose = wrapped(book.createCellStyle());
-    header = headerLook();
+    header = headerLook(HorizontalAlignment.LEFT);
+    headerNumber = headerLook(HorizontalAlignment.RIGHT);
+    unknownText = withFont(gray());
+    unknownText.setVerticalAlignment(VerticalAlignment.TOP);
+    unknownText.setIndention(INDENT);
     unknown = withFont(gray());
     unknown.setAlignment(HorizontalAlignment.RIGHT);
     unknown.setVerticalAlignment(VerticalAlignment.TOP);
@@ -92,13 +102,14 @@ public final class Styles {
     return prose;
   }
 
-  public CellStyle header() {
-    return header;
+  /** Headings stand where the cells under them stand. */
+  public CellStyle header(Format format) {
+    return format.isText() ? header : headerNumber;
   }
 
   /** "Not known" and "withheld". */
-  CellStyle unknown() {
-    return unknown;
+  CellStyle unknown(Format format) {
+    return format.isText() ? unknownText : unknown;
   }
 
   CellStyle link() {
@@ -115,6 +126,10 @@ public final class Styles {
     style.setDataFormat(book.createDataFormat().getFormat(format.pattern()));
     style.setVerticalAlignment(VerticalAlignment.TOP);
     style.setWrapText(format == Format.WRAPPED);
+    if (format.isText()) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention(INDENT);
+    }
     return style;
   }
 
@@ -126,7 +141,7 @@ public final class Styles {
     return style;
   }
 
-  private CellStyle headerLook() {
+  private CellStyle headerLook(HorizontalAlignment side) {
     XSSFCellStyle style = book.createCellStyle();
     XSSFFont font = bold(11);
     font.setColor(IndexedColors.WHITE.getIndex());
@@ -134,6 +149,8 @@ public final class Styles {
     style.setFillForegroundColor(color(HEADER_FILL));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+    style.setAlignment(side);
+    style.setIndention(side == HorizontalAlignment.LEFT ? INDENT : 0);
     style.setWrapText(true);
     return style;
   }
@@ -191,6 +208,7 @@ public final class Styles {
   private XSSFFont font(int points) {
     XSSFFont font = book.createFont();
     font.setFontHeightInPoints((short) points);
+    font.setScheme(FontScheme.MINOR);
     return font;
   }
 

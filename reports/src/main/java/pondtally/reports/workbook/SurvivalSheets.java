@@ -28,14 +28,14 @@ final class SurvivalSheets {
     List<Line> lines = Rows.of(tables, "survival_summary").where("method", method).lines();
     Columns columns =
         Columns.of(tables, "survival_summary")
-            .add("grouping", "group", "devices", "lives", "failures", "device_years")
-            .add("survival_1y", "survival_1y_lower", "survival_1y_upper")
-            .add("survival_3y", "survival_3y_lower", "survival_3y_upper")
-            .add("survival_5y", "survival_5y_lower", "survival_5y_upper")
-            .add("survival_10y", "survival_10y_lower", "survival_10y_upper")
-            .add("median_years", "median_lower", "median_upper")
-            .add("mean_life_years", "mean_life_std_error", "mean_life_horizon_years")
-            .add("supported_days");
+            .add("grouping", "group")
+            .add("devices", "lives", "failures")
+            .heading("First failures")
+            .add("device_years");
+    horizons(columns, lines, "")
+        .add("median_years", "median_lower", "median_upper")
+        .add("mean_life_years", "mean_life_std_error", "mean_life_horizon_years")
+        .add("supported_days");
     book.add(
         TableSheet.of(
                 "Survival",
@@ -44,11 +44,22 @@ final class SurvivalSheets {
                     "Share of devices that have not failed, by age, with 95% limits. Method: "
                         + words(method)
                         + ".",
-                    "– stands where fewer than five lives are left under observation at that age, or where half have not failed."),
+                    "Figures stop at the last age with five lives under observation; an age that no group reaches has no column. No age is given for half failed where more than half still work."),
                 columns,
                 lines)
             .withKeyColumns(2)
             .withCharts(charts(tables)));
+  }
+
+  /** Adds the ages that any of the groups reaches. */
+  static Columns horizons(Columns columns, List<Line> lines, String prefix) {
+    for (int years : new int[] {1, 3, 5, 10}) {
+      String name = "survival_" + years + "y";
+      if (lines.stream().anyMatch(line -> line.number(prefix + name).isPresent())) {
+        columns.add(name, name + "_lower", name + "_upper");
+      }
+    }
+    return columns;
   }
 
   private static String words(String method) {
@@ -66,9 +77,7 @@ final class SurvivalSheets {
             .heading("Age (days)")
             .add("years", "Age (years)", Format.TWO)
             .live(
-                Formula.of(
-                    refs -> refs.cell("time_days") + "/Days_per_year",
-                    line -> years(line)))
+                Formula.of(refs -> refs.cell("time_days") + "/Days_per_year", line -> years(line)))
             .add("survival")
             .heading("Share not failed")
             .format(Format.SHARE)
@@ -80,15 +89,15 @@ final class SurvivalSheets {
         TableSheet.of(
                 POINTS,
                 "Points that draw the survival curves",
-                List.of("Two points a step. A curve ends at the last age with five lives under observation."),
+                List.of(
+                    "Two points a step. A curve ends at the last age with five lives under observation."),
                 columns,
                 lines)
             .withKeyColumns(2));
   }
 
   private static java.util.OptionalDouble years(Line line) {
-    return java.util.OptionalDouble.of(
-        line.number("time_days").orElse(0) / Setting.DAYS_PER_YEAR);
+    return java.util.OptionalDouble.of(line.number("time_days").orElse(0) / Setting.DAYS_PER_YEAR);
   }
 
   /** All devices first, then the pipe types with most lives. */
@@ -105,7 +114,10 @@ final class SurvivalSheets {
         .limit(MOST_LINES)
         .forEach(
             line ->
-                put(curves, line.text("group"), CurvePoints.of(tables, "pipe", line.text("group"))));
+                put(
+                    curves,
+                    line.text("group"),
+                    CurvePoints.of(tables, "pipe", line.text("group"))));
     return curves;
   }
 
@@ -147,7 +159,8 @@ final class SurvivalSheets {
   private static ChartPlan plan(String title, List<ChartPlan.Series> series) {
     return new ChartPlan(
         title,
-        title + ". Lines end where fewer than five lives are under observation. Figures: sheets Survival and Survival points.",
+        title
+            + ". Lines end where fewer than five lives are under observation. Figures: sheets Survival and Survival points.",
         ChartPlan.Kind.LINES,
         "Years since installation or replacement",
         "Share not failed",

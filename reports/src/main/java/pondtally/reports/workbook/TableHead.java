@@ -68,7 +68,7 @@ final class TableHead {
       sheet.setColumnWidth(i, width * 256);
       Cell cell = row.createCell(i);
       cell.setCellValue(columns.get(i).heading());
-      cell.setCellStyle(styles.header());
+      cell.setCellStyle(styles.header(columns.get(i).format()));
       // Three characters are kept for the filter's button.
       lines = Math.max(lines, Widths.wrapped(columns.get(i).heading(), width - 3).size());
     }
@@ -86,7 +86,8 @@ final class TableHead {
     table.setDisplayName(name);
     CTTable ct = table.getCTTable();
     ct.addNewAutoFilter().setRef(area.formatAsString());
-    CTTableStyleInfo look = ct.isSetTableStyleInfo() ? ct.getTableStyleInfo() : ct.addNewTableStyleInfo();
+    CTTableStyleInfo look =
+        ct.isSetTableStyleInfo() ? ct.getTableStyleInfo() : ct.addNewTableStyleInfo();
     look.setName("TableStyleLight1");
     look.setShowRowStripes(true);
     look.setShowColumnStripes(false);

@@ -44,9 +44,9 @@ final class TableLines {
     }
     String own = line.text(column.column());
     if (own.isEmpty()) {
-      unknown(cell, Formula.NOT_KNOWN);
+      unknown(cell, column, Formula.NOT_KNOWN);
     } else if (own.equals(Line.WITHHELD)) {
-      unknown(cell, own);
+      unknown(cell, column, own);
     } else {
       constant(cell, column.format(), own);
     }
@@ -61,7 +61,7 @@ final class TableLines {
     OptionalDouble own = column.derived() ? computed : line.number(column.column());
     if (own.isEmpty() && !column.derived()) {
       boolean withheld = line.text(column.column()).equals(Line.WITHHELD);
-      unknown(cell, withheld ? Line.WITHHELD : Formula.NOT_KNOWN);
+      unknown(cell, column, withheld ? Line.WITHHELD : Formula.NOT_KNOWN);
       return;
     }
     if (computed.isPresent() || column.derived()) {
@@ -71,7 +71,7 @@ final class TableLines {
       cell.setCellValue(own.getAsDouble());
       cell.setCellStyle(styles.number(column.format()));
     } else {
-      unknown(cell, Formula.NOT_KNOWN);
+      unknown(cell, column, Formula.NOT_KNOWN);
     }
   }
 
@@ -104,8 +104,8 @@ final class TableLines {
     }
   }
 
-  private void unknown(Cell cell, String sign) {
+  private void unknown(Cell cell, TableColumn column, String sign) {
     cell.setCellValue(sign);
-    cell.setCellStyle(styles.unknown());
+    cell.setCellStyle(styles.unknown(column.format()));
   }
 }

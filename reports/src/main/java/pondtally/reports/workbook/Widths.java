@@ -8,7 +8,7 @@ import pondtally.reports.view.Line;
 final class Widths {
 
   private static final int NARROWEST = 10;
-  private static final int WIDEST = 42;
+  private static final int WIDEST = 32;
   private static final int WRAPPED = 60;
 
   /** Lines looked at to fit a column: enough for the look, few enough for the time. */
@@ -28,7 +28,7 @@ final class Widths {
       return WRAPPED;
     }
     int width = Math.max(NARROWEST, longestWord(column.heading()) + 3);
-    if (!column.format().isText() && column.format() != Format.GENERAL) {
+    if (!column.format().isText()) {
       return Math.max(width, column.format() == Format.DATE ? 12 : 11);
     }
     int longest =
