@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -18,6 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public record BookProperties(String title, String subject, LocalDate asOf, String footer) {
 
   private static final String PROGRAM = "Pondtally";
+  private static final double SIDE_MARGIN_INCHES = 0.5;
 
   /** Sets the properties of the document. */
   public void set(XSSFWorkbook book) {
@@ -47,6 +49,8 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
     print.setFitHeight((short) (onePage ? 1 : 0));
     // Otherwise some programs take the printer's own scale.
     sheet.getCTWorksheet().getPageSetup().setUsePrinterDefaults(false);
+    sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN_INCHES);
+    sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN_INCHES);
     sheet.getFooter().setLeft(SafeText.encoded(footer).replace("&", "&&"));
     sheet.getFooter().setRight("&A, page &P of &N");
   }

@@ -53,8 +53,13 @@ public enum Format {
       case "number" -> ofNumber(field);
       case "date" -> DATE;
       case "boolean" -> YES_NO;
-      default -> TEXT;
+      default -> isLong(field.name()) ? WRAPPED : TEXT;
     };
+  }
+
+  /** Names that others chose and that may be long. */
+  private static boolean isLong(String name) {
+    return name.equals("partner") || name.equals("file") || name.equals("funder");
   }
 
   private static boolean isLabel(String name) {

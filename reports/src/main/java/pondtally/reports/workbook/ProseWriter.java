@@ -8,8 +8,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** Writes sheets of sentences. */
 final class ProseWriter {
 
-  /** Characters a line of the page holds. */
-  private static final int WIDTH = 96;
+  /** A single column is not scaled to the page by every program, so it must fit as it is. */
+  private static final int WIDTH = 88;
 
   private final Styles styles;
 
@@ -33,17 +33,18 @@ final class ProseWriter {
   }
 
   private void write(Cell cell, ProseSheet.Block block) {
-    cell.setCellValue(SafeText.encoded(block.text()));
+    // With protected spaces some programs count the lines of a row wrongly.
+    cell.setCellValue(SafeText.encoded(block.text().replace('\u00a0', ' ')));
     switch (block.kind()) {
       case SECTION -> cell.setCellStyle(styles.section());
-      case PARAGRAPH -> paragraph(cell);
+      case PARAGRAPH -> paragraph(cell, block.text());
       case LINK -> link(cell, block.target());
     }
   }
 
-  private void paragraph(Cell cell) {
-    // No height of its own: programs fit the row to the lines that their font needs.
+  private void paragraph(Cell cell, String text) {
     cell.setCellStyle(styles.prose());
+    cell.getRow().setHeightInPoints(Widths.height(text, WIDTH));
   }
 
   private void link(Cell cell, String sheet) {

@@ -31,11 +31,13 @@ public final class Styles {
   private final Map<Format, CellStyle> plain = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> quoted = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> totals = new EnumMap<>(Format.class);
+  private final CellStyle totalUnknown;
   private final CellStyle title;
   private final CellStyle note;
   private final CellStyle section;
   private final CellStyle prose;
   private final CellStyle header;
+  private final CellStyle quotedHeader;
   private final CellStyle headerNumber;
   private final CellStyle unknownText;
   private final CellStyle unknown;
@@ -50,14 +52,18 @@ public final class Styles {
       quoted.put(format, quoted(data(format)));
       totals.put(format, total(format));
     }
+    totalUnknown = total(Format.COUNT);
+    totalUnknown.setAlignment(HorizontalAlignment.RIGHT);
     title = withFont(bold(16));
     note = withFont(gray());
     section = withFont(bold(13));
     prose = wrapped(book.createCellStyle());
     header = headerLook(HorizontalAlignment.LEFT);
+    quotedHeader = quoted(headerLook(HorizontalAlignment.LEFT));
     headerNumber = headerLook(HorizontalAlignment.RIGHT);
     unknownText = withFont(gray());
     unknownText.setVerticalAlignment(VerticalAlignment.TOP);
+    unknownText.setAlignment(HorizontalAlignment.LEFT);
     unknownText.setIndention(INDENT);
     unknown = withFont(gray());
     unknown.setAlignment(HorizontalAlignment.RIGHT);
@@ -67,7 +73,8 @@ public final class Styles {
     quotedFault = quoted(fault());
   }
 
-  CellStyle number(Format format) {
+  /** The style of a number. */
+  public CellStyle number(Format format) {
     return plain.get(format);
   }
 
@@ -79,6 +86,11 @@ public final class Styles {
   CellStyle text(Format format, boolean looksLikeFormula) {
     Format text = format.isText() ? format : Format.TEXT;
     return looksLikeFormula ? quoted.get(text) : plain.get(text);
+  }
+
+  /** "Not known" among the totals. */
+  CellStyle totalUnknown() {
+    return totalUnknown;
   }
 
   CellStyle total(boolean isNumber, Format format) {
@@ -105,6 +117,11 @@ public final class Styles {
   /** Headings stand where the cells under them stand. */
   public CellStyle header(Format format) {
     return format.isText() ? header : headerNumber;
+  }
+
+  /** A heading that a partner wrote. */
+  public CellStyle header(boolean looksLikeFormula) {
+    return looksLikeFormula ? quotedHeader : header;
   }
 
   /** "Not known" and "withheld". */

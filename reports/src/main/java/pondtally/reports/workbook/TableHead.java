@@ -69,8 +69,8 @@ final class TableHead {
       Cell cell = row.createCell(i);
       cell.setCellValue(columns.get(i).heading());
       cell.setCellStyle(styles.header(columns.get(i).format()));
-      // Three characters are kept for the filter's button.
-      lines = Math.max(lines, Widths.wrapped(columns.get(i).heading(), width - 3).size());
+      // Two characters are kept for the filter's button.
+      lines = Math.max(lines, Widths.wrapped(columns.get(i).heading(), width - 2).size());
     }
     row.setHeightInPoints(lines * POINTS_PER_LINE + 3);
   }
@@ -117,8 +117,17 @@ final class TableHead {
 
   private void total(Cell cell, TableColumn column, Line sums) {
     if (column.totaled()) {
-      cell.setCellFormula("SUBTOTAL(109," + place.range(column.column()) + ")");
-      cell.setCellValue(sums.number(column.column()).orElse(0));
+      String range = place.range(column.column());
+      cell.setCellFormula(
+          "IF(SUBTOTAL(102,%s)=0,\"%s\",SUBTOTAL(109,%s))"
+              .formatted(range, Formula.NOT_KNOWN, range));
+      OptionalDouble sum = sums.number(column.column());
+      if (sum.isPresent()) {
+        cell.setCellValue(sum.getAsDouble());
+      } else {
+        cell.setCellValue(Formula.NOT_KNOWN);
+        cell.setCellStyle(styles.totalUnknown());
+      }
     } else if (column.formula() != null) {
       OptionalDouble value = column.formula().value(sums);
       if (value.isPresent()) {

@@ -14,6 +14,9 @@ final class TableLines {
   /** The spreadsheet calendar starts in 1900 and has a wrong leap day in its first year. */
   private static final int FIRST_SAFE_YEAR = 1901;
 
+  /** What the file format allows. */
+  private static final float HIGHEST_ROW_POINTS = 409;
+
   private final Place place;
   private final Styles styles;
   private final RefsAt refs;
@@ -33,7 +36,22 @@ final class TableLines {
       for (int i = 0; i < columns.size(); i++) {
         write(row.createCell(i), columns.get(i), line, here);
       }
+      height(row, line);
       at++;
+    }
+  }
+
+  private void height(Row row, Line line) {
+    float height = 0;
+    for (int i = 0; i < place.widths().length; i++) {
+      TableColumn column = place.sheet().columns().get(i);
+      if (column.format() == Format.WRAPPED) {
+        String text = line.text(column.column());
+        height = Math.max(height, Widths.height(text, place.widths()[i]));
+      }
+    }
+    if (height > row.getSheet().getDefaultRowHeightInPoints()) {
+      row.setHeightInPoints(Math.min(height, HIGHEST_ROW_POINTS));
     }
   }
 

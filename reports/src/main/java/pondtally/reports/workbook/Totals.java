@@ -10,19 +10,31 @@ final class Totals {
 
   private Totals() {}
 
-  /** A line that holds the sum of each totaled column; other columns are not known. */
+  /** A line that holds the sum of each totaled column; a column without any figure is not known. */
   static Line of(TableSheet sheet) {
     Map<String, String> sums = new HashMap<>();
     for (TableColumn column : sheet.columns()) {
       if (column.totaled()) {
-        double sum = 0;
-        for (Line line : sheet.lines()) {
-          sum += value(column, line).orElse(0);
+        double[] known =
+            sheet.lines().stream()
+                .map(line -> value(column, line))
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .toArray();
+        if (known.length > 0) {
+          sums.put(column.column(), Double.toString(sum(known)));
         }
-        sums.put(column.column(), Double.toString(sum));
       }
     }
     return Line.of(sums);
+  }
+
+  private static double sum(double[] numbers) {
+    double sum = 0;
+    for (double number : numbers) {
+      sum += number;
+    }
+    return sum;
   }
 
   private static OptionalDouble value(TableColumn column, Line line) {

@@ -9,7 +9,7 @@ final class Widths {
 
   private static final int NARROWEST = 10;
   private static final int WIDEST = 32;
-  private static final int WRAPPED = 60;
+  private static final float POINTS_A_LINE = 15;
 
   /** Lines looked at to fit a column: enough for the look, few enough for the time. */
   private static final int LOOKED_AT = 2_000;
@@ -24,12 +24,9 @@ final class Widths {
     if (column.width() > 0) {
       return column.width();
     }
-    if (column.format() == Format.WRAPPED) {
-      return WRAPPED;
-    }
     int width = Math.max(NARROWEST, longestWord(column.heading()) + 3);
     if (!column.format().isText()) {
-      return Math.max(width, column.format() == Format.DATE ? 12 : 11);
+      return Math.max(width, 12);
     }
     int longest =
         lines.stream()
@@ -46,6 +43,18 @@ final class Widths {
       longest = Math.max(longest, word.length());
     }
     return longest;
+  }
+
+  /**
+   * Height of a row that holds {@code text}, in points. Not every program fits rows to wrapped text
+   * by itself. Letters of a sentence are narrower than the digits that widths are counted in.
+   */
+  static float height(String text, int width) {
+    int lines = 0;
+    for (String paragraph : text.split("\n", -1)) {
+      lines += wrapped(paragraph, width * 9 / 8).size();
+    }
+    return lines * POINTS_A_LINE + (lines > 1 ? 2 : 0);
   }
 
   /** Breaks a text at spaces into lines of at most {@code width} characters where words allow. */
