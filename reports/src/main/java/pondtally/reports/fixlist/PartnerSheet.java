@@ -10,6 +10,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import pondtally.reports.workbook.Format;
 import pondtally.reports.workbook.SafeText;
 import pondtally.reports.workbook.Styles;
+import pondtally.reports.workbook.Widths;
 
 /** Writes the sheet of one partner, from top to bottom. */
 final class PartnerSheet {
@@ -21,7 +22,7 @@ final class PartnerSheet {
       List.of("What happened", "Row", "What to correct", "Suggestion");
   private static final int OWN_WIDTH = 16;
   private static final int MOST_COLUMNS = 60;
-  private static final float POINTS_A_LINE = 15;
+  private static final float LEAST_ROW_POINTS = 32;
   private static final float HIGHEST_ROW_POINTS = 409;
 
   private final Sheet sheet;
@@ -35,6 +36,7 @@ final class PartnerSheet {
 
   void write(PartnerFixes partner) {
     widths(partner);
+    sheet.createFreezePane(2, 0);
     line("Rows to correct: " + partner.partner(), styles.title());
     if (partner.isEmpty()) {
       line("Nothing to correct: every row that was sent counts as it stands.", styles.note());
@@ -82,7 +84,7 @@ final class PartnerSheet {
       text(row, 4, orNone(issue.column()));
       text(row, 5, issue.file());
       text(row, 6, orNone(issue.sheet()));
-      height(row, issue.message());
+      height(row, issue.message(), issue.suggestion());
     }
   }
 
@@ -112,7 +114,7 @@ final class PartnerSheet {
         cell.setCellStyle(styles.fault(SafeText.looksLikeFormula(value)));
       }
     }
-    height(row, faulty.messages());
+    height(row, faulty.messages(), faulty.suggestions());
   }
 
   private static int column(int position) {
@@ -142,14 +144,12 @@ final class PartnerSheet {
   private void number(Row row, int number) {
     Cell cell = row.createCell(1);
     cell.setCellValue(number);
-    cell.setCellStyle(styles.number(Format.LABEL));
+    cell.setCellStyle(styles.number(Format.GENERAL));
   }
 
-  private void height(Row row, String messages) {
-    int lines = 0;
-    for (String message : messages.split("\n", -1)) {
-      lines += 1 + message.length() / WIDTHS[2];
-    }
-    row.setHeightInPoints(Math.min(HIGHEST_ROW_POINTS, Math.max(2, lines) * POINTS_A_LINE));
+  private static void height(Row row, String messages, String suggestions) {
+    float height =
+        Math.max(Widths.height(messages, WIDTHS[2]), Widths.height(suggestions, WIDTHS[3]));
+    row.setHeightInPoints(Math.min(HIGHEST_ROW_POINTS, Math.max(height, LEAST_ROW_POINTS)));
   }
 }

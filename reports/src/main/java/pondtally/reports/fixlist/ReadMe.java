@@ -10,6 +10,7 @@ import pondtally.reports.text.NumberText;
 import pondtally.reports.workbook.Format;
 import pondtally.reports.workbook.SafeText;
 import pondtally.reports.workbook.Styles;
+import pondtally.reports.workbook.Widths;
 
 /** The first sheet: how to use the list, and how much each partner has to look at. */
 final class ReadMe {
@@ -33,12 +34,14 @@ final class ReadMe {
     for (String text : HOW) {
       Row row = sheet.createRow(at++);
       put(row, text, styles.prose());
-      row.setHeightInPoints(text.length() > WIDTH ? text.length() > 2 * WIDTH ? 47 : 32 : 16);
+      row.setHeightInPoints(Widths.height(text, WIDTH));
     }
     at++;
     put(sheet.createRow(at++), "Sheets", styles.section());
     for (Map.Entry<String, PartnerFixes> entry : partners.entrySet()) {
-      SafeText.put(sheet.createRow(at++).createCell(0), line(entry), styles, Format.WRAPPED);
+      Row row = sheet.createRow(at++);
+      SafeText.put(row.createCell(0), line(entry), styles, Format.WRAPPED);
+      row.setHeightInPoints(Widths.height(line(entry), WIDTH));
     }
   }
 

@@ -44,7 +44,11 @@ final class SurvivalSentences {
     if (found.isEmpty()) {
       return;
     }
-    String devices = Groups.devices(found.get().text("grouping"), found.get().text("group"));
+    String grouping = found.get().text("grouping");
+    String devices =
+        grouping.equals("all")
+            ? "all devices"
+            : Groups.devices(grouping, found.get().text("group"));
     for (int years : HORIZONS) {
       String column = "survival_" + years + "y";
       Optional<Estimate> share =
@@ -56,11 +60,10 @@ final class SurvivalSentences {
         sentences.add(
             based(
                 row,
-                Sentence.of(
-                        "Still working after " + NumberText.years(years) + ", of " + devices + ": ")
+                Sentence.of("Of " + devices + ", ")
                     .cell(
                         row, share.get().ofHundred(), column, column + "_lower", column + "_upper")
-                    .say(". ")));
+                    .say(" still work after " + NumberText.years(years) + ". ")));
         return;
       }
     }
@@ -68,7 +71,7 @@ final class SurvivalSentences {
         based(
             row,
             Sentence.of(
-                "How many "
+                "How many of "
                     + devices
                     + " still work after a year is not known: too few have been followed that long. ")));
   }

@@ -136,9 +136,21 @@ final class Book {
       ChartAnchors anchors = new ChartAnchors(place);
       for (ChartPlan plan : place.sheet().charts()) {
         String name = place.sheet().name();
-        writer.draw(book.getSheet(name), name, plan, anchors.next());
+        if (isOnOneSheet(plan, name)) {
+          writer.draw(book.getSheet(name), name, plan, anchors.next());
+        }
       }
     }
+  }
+
+  /** A chart cannot draw a range that goes on in a further sheet. */
+  private boolean isOnOneSheet(ChartPlan plan, String own) {
+    return plan.series().stream()
+        .allMatch(
+            series -> {
+              Place place = places.get(series.sheet().isEmpty() ? own : series.sheet());
+              return series.from() + series.count() <= place.sheet().lines().size();
+            });
   }
 
   private void define(XSSFWorkbook book, NamedCell named) {

@@ -5,7 +5,7 @@ import java.util.List;
 import pondtally.reports.view.Line;
 
 /** Column widths and line breaks, in characters. */
-final class Widths {
+public final class Widths {
 
   private static final int NARROWEST = 10;
   private static final int WIDEST = 32;
@@ -49,10 +49,10 @@ final class Widths {
    * Height of a row that holds {@code text}, in points. Not every program fits rows to wrapped text
    * by itself. Letters of a sentence are narrower than the digits that widths are counted in.
    */
-  static float height(String text, int width) {
+  public static float height(String text, int width) {
     int lines = 0;
     for (String paragraph : text.split("\n", -1)) {
-      lines += wrapped(paragraph, width * 9 / 8).size();
+      lines += wrapped(paragraph, width * 6 / 5).size();
     }
     return lines * POINTS_A_LINE + (lines > 1 ? 2 : 0);
   }
