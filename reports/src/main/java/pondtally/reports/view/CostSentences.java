@@ -1,0 +1,125 @@
+package pondtally.reports.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Missing;
+import pondtally.reports.text.NumberText;
+
+/** What was spent and what a protected property cost, in sentences. */
+final class CostSentences {
+
+  private CostSentences() {}
+
+  static List<Sentence> of(TablePackage tables) {
+    List<Sentence> sentences = new ArrayList<>();
+    spent(tables, sentences);
+    volunteers(tables, sentences);
+    perUnit(
+        tables,
+        "per-property",
+        "cash",
+        "A protected property cost, in cash: ",
+        "properties",
+        sentences);
+    perUnit(
+        tables,
+        "per-property",
+        "cash-and-in-kind",
+        "The same with in-kind value: ",
+        "properties",
+        sentences);
+    perUnit(
+        tables,
+        "per-acre-year",
+        "cash",
+        "A wetland acre kept for a year cost, in cash: ",
+        "acre-years",
+        sentences);
+    return sentences;
+  }
+
+  private static Rows whole(TablePackage tables, String table) {
+    return Rows.of(tables, table)
+        .where("grouping", "all")
+        .where("group", "all")
+        .where("year", "all");
+  }
+
+  private static void spent(TablePackage tables, List<Sentence> sentences) {
+    Rows all = whole(tables, "costs");
+    if (all.first().isEmpty()) {
+      return;
+    }
+    Row row = all.first().get();
+    sentences.add(
+        Sentence.of("Recorded so far: ")
+            .cell(all, dollars(row, "build_usd"), "build_usd")
+            .say(" in cash for building, ")
+            .cell(all, dollars(row, "upkeep_usd"), "upkeep_usd")
+            .say(" in cash for upkeep and ")
+            .cell(all, dollars(row, "in_kind_usd"), "in_kind_usd")
+            .say(" in kind. ")
+            .cell(all, NumberText.count(row.count("devices_costed")), "devices_costed")
+            .say(" of ")
+            .cell(all, NumberText.count(row.count("devices"), "devices"), "devices")
+            .say(" have cost records; for the others the cost is not known, not zero.")
+            .build());
+  }
+
+  private static String dollars(Row row, String column) {
+    return Missing.orNotKnown(row.number(column), NumberText::dollars);
+  }
+
+  private static void volunteers(TablePackage tables, List<Sentence> sentences) {
+    Rows all = whole(tables, "costs");
+    double hours = all.first().map(row -> row.number("volunteer_hours").orElse(0)).orElse(0.0);
+    if (hours > 0 && tables.fact("volunteer_rate_usd").isEmpty()) {
+      sentences.add(
+          Sentence.of("")
+              .cell(all, NumberText.measured(hours, 0, "volunteer hours"), "volunteer_hours")
+              .say(
+                  " are not valued, because no volunteer rate is set; they are in no dollar figure.")
+              .build());
+    }
+  }
+
+  private static void perUnit(
+      TablePackage tables,
+      String measure,
+      String basis,
+      String opening,
+      String units,
+      List<Sentence> sentences) {
+    Rows all = whole(tables, "cost_effectiveness").where("measure", measure).where("basis", basis);
+    if (all.first().isEmpty()) {
+      return;
+    }
+    Row row = all.first().get();
+    Optional<Estimate> cost =
+        Estimate.of(row.number("value_usd"), row.number("lower"), row.number("upper"));
+    if (cost.isEmpty()) {
+      sentences.add(Sentence.of(opening + Missing.NOT_KNOWN + ".").build());
+      return;
+    }
+    Sentence.Builder text =
+        Sentence.of(opening)
+            .cell(all, cost.get().dollars(), "value_usd", "lower", "upper")
+            .say(". Based on ")
+            .cell(
+                all,
+                NumberText.measured(row.number("denominator").orElse(0), 0, units),
+                "denominator");
+    double left = row.number("clusters_left_out").orElse(0);
+    if (left > 0) {
+      text.say("; ")
+          .cell(all, NumberText.count((long) left, "site clusters"), "clusters_left_out")
+          .say(left == 1 ? " is" : " are")
+          .say(" left out because a cost or the outcome is not recorded");
+    }
+    sentences.add(text.say(".").build());
+  }
+}

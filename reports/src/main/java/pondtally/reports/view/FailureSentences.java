@@ -1,0 +1,131 @@
+package pondtally.reports.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Estimate;
+import pondtally.reports.text.GroupText;
+import pondtally.reports.text.NumberText;
+
+/** Failure rates, causes and watersheds, in sentences. */
+final class FailureSentences {
+
+  private static final int MOST_CAUSES = 3;
+
+  private FailureSentences() {}
+
+  static List<Sentence> of(TablePackage tables) {
+    List<Sentence> sentences = new ArrayList<>();
+    rate(tables, sentences);
+    causes(tables, sentences);
+    watersheds(tables, sentences);
+    return sentences;
+  }
+
+  private static void rate(TablePackage tables, List<Sentence> sentences) {
+    Rows all =
+        Rows.of(tables, "failure_rates")
+            .where("grouping", "all")
+            .where("group", "all")
+            .where("year", "all");
+    Optional<Row> row = all.first();
+    Optional<Estimate> rate =
+        row.flatMap(
+            r ->
+                Estimate.of(
+                    r.number("per_100_device_years"), r.number("lower"), r.number("upper")));
+    if (rate.isEmpty()) {
+      return;
+    }
+    sentences.add(
+        Sentence.of("Failures in 100 device-years: ")
+            .cell(all, rate.get().rate(), "per_100_device_years", "lower", "upper")
+            .say(". Based on ")
+            .cell(all, NumberText.count(row.get().count("failures"), "failures"), "failures")
+            .say(" in ")
+            .cell(
+                all,
+                NumberText.measured(row.get().number("device_years").orElse(0), 0, "device-years"),
+                "device_years")
+            .say(".")
+            .build());
+  }
+
+  private static void causes(TablePackage tables, List<Sentence> sentences) {
+    Rows all = Rows.of(tables, "failure_causes").where("grouping", "all").where("group", "all");
+    double failures = all.list().stream().mapToDouble(r -> r.number("failures").orElse(0)).sum();
+    if (failures == 0) {
+      return;
+    }
+    Sentence.Builder text = Sentence.of("Most often put down to: ");
+    List<Row> top =
+        all.list().stream()
+            .sorted(Comparator.comparingDouble(r -> -r.number("failures").orElse(0)))
+            .limit(MOST_CAUSES)
+            .toList();
+    for (int i = 0; i < top.size(); i++) {
+      String cause = top.get(i).text("cause");
+      text.say(i == 0 ? "" : ", ")
+          .say(cause.equals("unknown") ? "cause not recorded" : GroupText.words(cause))
+          .say(" (")
+          .cell(
+              all.where("cause", cause),
+              NumberText.count((long) top.get(i).number("failures").orElse(0)),
+              "failures")
+          .say(" of ")
+          .sum(all, NumberText.count((long) failures), "failures")
+          .say(")");
+    }
+    sentences.add(text.say(".").build());
+  }
+
+  private static void watersheds(TablePackage tables, List<Sentence> sentences) {
+    Rows all = Rows.of(tables, "failure_rates").where("grouping", "watershed").where("year", "all");
+    List<Row> judged =
+        all.list().stream()
+            .filter(row -> !Groups.isSmall(Line.of(row), tables))
+            .filter(row -> !row.text("outside_funnel").isEmpty())
+            .toList();
+    if (judged.isEmpty()) {
+      return;
+    }
+    List<Row> beyond = judged.stream().filter(row -> row.isTrue("outside_funnel")).toList();
+    if (beyond.isEmpty()) {
+      sentences.add(
+          Sentence.of(
+                  judged.size() == 1
+                      ? "The one watershed large enough to judge fails no more and no less than chance explains."
+                      : "No watershed stands out: the "
+                          + judged.size()
+                          + " large enough to judge lie within what chance alone explains (99.8% limits).")
+              .build());
+    }
+    for (Row row : beyond) {
+      sentences.add(standsOut(all.where("group", row.text("group")), row));
+    }
+  }
+
+  private static Sentence standsOut(Rows at, Row row) {
+    double rate = row.number("per_100_device_years").orElse(0);
+    boolean worse = rate > row.number("funnel_upper").orElse(Double.POSITIVE_INFINITY);
+    return Sentence.of("Watershed " + row.text("group") + " fails ")
+        .say(worse ? "more" : "less")
+        .say(" often than chance alone explains: ")
+        .cell(at, NumberText.rate(rate), "per_100_device_years")
+        .say(" failures in 100 device-years, where ")
+        .cell(
+            at,
+            NumberText.rate(row.number("funnel_lower").orElse(0))
+                + " to "
+                + NumberText.rate(row.number("funnel_upper").orElse(0)),
+            "funnel_lower",
+            "funnel_upper")
+        .say(" would be no surprise. Based on ")
+        .cell(at, NumberText.count(row.count("devices"), "devices"), "devices")
+        .say(". Why, the figures do not say.")
+        .build();
+  }
+}

@@ -1,0 +1,196 @@
+package pondtally.reports.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Estimate;
+import pondtally.reports.text.GroupText;
+import pondtally.reports.text.NumberText;
+
+/** How long devices last, in sentences, and whether pipe types differ. */
+final class SurvivalSentences {
+
+  private static final int[] HORIZONS = {10, 5, 3, 1};
+  private static final int MOST_PIPES = 6;
+  private static final double SIGNIFICANT = 0.05;
+
+  private SurvivalSentences() {}
+
+  static List<Sentence> of(TablePackage tables) {
+    List<Sentence> sentences = new ArrayList<>();
+    Rows all = Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
+    if (all.list().isEmpty()) {
+      return sentences;
+    }
+    working(all.where("grouping", "all").where("group", "all"), sentences);
+    median(all.where("grouping", "all").where("group", "all"), sentences);
+    Rows pipes = all.where("grouping", "pipe");
+    pipes.list().stream()
+        .sorted(Groups.bySize())
+        .filter(row -> !Groups.isSmall(Line.of(row), tables))
+        .limit(MOST_PIPES)
+        .forEach(row -> working(pipes.where("group", row.text("group")), sentences));
+    small(pipes, tables, sentences);
+    compared(tables, sentences);
+    return sentences;
+  }
+
+  /** At the greatest age that the group's records reach. */
+  private static void working(Rows row, List<Sentence> sentences) {
+    Optional<Row> found = row.first();
+    if (found.isEmpty()) {
+      return;
+    }
+    String grouping = found.get().text("grouping");
+    String devices =
+        grouping.equals("all")
+            ? "all devices"
+            : Groups.devices(grouping, found.get().text("group"));
+    for (int years : HORIZONS) {
+      String column = "survival_" + years + "y";
+      Optional<Estimate> share =
+          Estimate.of(
+              found.get().number(column),
+              found.get().number(column + "_lower"),
+              found.get().number(column + "_upper"));
+      if (share.isPresent()) {
+        sentences.add(
+            based(
+                row,
+                Sentence.of("Of " + devices + ", ")
+                    .cell(
+                        row, share.get().ofHundred(), column, column + "_lower", column + "_upper")
+                    .say(" still work after " + NumberText.years(years) + ". ")));
+        return;
+      }
+    }
+    sentences.add(
+        based(
+            row,
+            Sentence.of(
+                "How many of "
+                    + devices
+                    + " still work after a year is not known: too few have been followed that long. ")));
+  }
+
+  private static Sentence based(Rows row, Sentence.Builder text) {
+    Row found = row.first().orElseThrow();
+    return text.say("Based on ")
+        .cell(row, NumberText.count(found.count("devices"), "devices"), "devices")
+        .say(" and ")
+        .cell(row, NumberText.count(found.count("failures"), "first failures"), "failures")
+        .say(".")
+        .build();
+  }
+
+  private static void median(Rows row, List<Sentence> sentences) {
+    if (row.first().isEmpty()) {
+      return;
+    }
+    Row found = row.first().get();
+    if (found.number("median_years").isEmpty()) {
+      sentences.add(
+          Sentence.of(
+                  "Fewer than half of the devices have failed at any age the records reach, so the age by which half fail is not known.")
+              .build());
+      return;
+    }
+    double years = found.number("median_years").getAsDouble();
+    Sentence.Builder text =
+        Sentence.of("Half have failed for the first time by an age of ")
+            .cell(row, NumberText.measured(years, 1, "years"), "median_years");
+    if (found.number("median_lower").isPresent()) {
+      text.say(" (likely ").cell(row, oneDecimal(found, "median_lower"), "median_lower");
+      if (found.number("median_upper").isPresent()) {
+        text.say(" to ").cell(row, oneDecimal(found, "median_upper"), "median_upper").say(")");
+      } else {
+        text.say(" or more; the upper limit is not reached)");
+      }
+    }
+    sentences.add(text.say(".").build());
+  }
+
+  private static String oneDecimal(Row row, String column) {
+    return NumberText.decimal(row.number(column).orElseThrow(), 1);
+  }
+
+  private static void small(Rows pipes, TablePackage tables, List<Sentence> sentences) {
+    List<String> small =
+        pipes.list().stream()
+            .filter(row -> Groups.isSmall(Line.of(row), tables))
+            .map(row -> GroupText.label("pipe", row.text("group")))
+            .toList();
+    if (!small.isEmpty()) {
+      sentences.add(
+          Sentence.of("Too few devices to compare (fewer than ")
+              .fact("groups_below", NumberText.count((long) Groups.smallBelow(tables)))
+              .say("): " + String.join("; ", small) + ". Their rows are shown and not ranked.")
+              .build());
+    }
+  }
+
+  /** What the test of all pipe types together supports, and no more. */
+  private static void compared(TablePackage tables, List<Sentence> sentences) {
+    Rows tests = Rows.of(tables, "group_tests").where("grouping", "pipe");
+    Rows together =
+        tests
+            .only(row -> row.text("test").startsWith("log-rank"))
+            .where("group_a", "")
+            .where("group_b", "");
+    Optional<Row> test = together.first();
+    if (test.isEmpty() || test.get().number("p_value").isEmpty()) {
+      return;
+    }
+    double p = test.get().number("p_value").getAsDouble();
+    Rows named =
+        together.where("test", test.get().text("test")).where("strata", test.get().text("strata"));
+    if (p >= SIGNIFICANT) {
+      sentences.add(
+          Sentence.of("The records do not show that pipe types differ in how long they last (")
+              .say("log-rank test, ")
+              .cell(named, probability(p), "p_value")
+              .say("). That is not the same as showing that they are alike.")
+              .build());
+      return;
+    }
+    sentences.add(
+        Sentence.of("Pipe types differ in how long they last by more than chance explains (")
+            .say("log-rank test, ")
+            .cell(named, probability(p), "p_value")
+            .say(
+                ")" + pairs(tests, tables) + " Crews, sites and years differ between them as well.")
+            .build());
+  }
+
+  private static String pairs(Rows tests, TablePackage tables) {
+    List<Row> pipes = Rows.of(tables, "survival_summary").where("grouping", "pipe").list();
+    List<String> small =
+        pipes.stream()
+            .filter(row -> Groups.isSmall(Line.of(row), tables))
+            .map(row -> row.text("group"))
+            .toList();
+    String pairs =
+        tests.list().stream()
+            .filter(row -> !row.text("group_a").isEmpty() && !row.text("group_b").isEmpty())
+            .filter(row -> row.number("p_adjusted").orElse(1) < SIGNIFICANT)
+            .filter(row -> !small.contains(row.text("group_a")))
+            .filter(row -> !small.contains(row.text("group_b")))
+            .map(
+                row ->
+                    GroupText.label("pipe", row.text("group_a"))
+                        + " from "
+                        + GroupText.label("pipe", row.text("group_b")))
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return pairs.isEmpty()
+        ? "; no single pair is far enough apart to name."
+        : ". Pairs that differ: " + pairs + ".";
+  }
+
+  static String probability(double p) {
+    return p < 0.001 ? "p below 0.001" : "p = " + NumberText.decimal(p, 3);
+  }
+}

@@ -1,0 +1,47 @@
+package pondtally.reports.workbook;
+
+import java.util.List;
+import java.util.Map;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.Setting;
+
+/** The settings and assumptions of the run, each in a cell that formulas call by name. */
+final class SettingsSheet {
+
+  private static final String NAME = "Settings";
+
+  private SettingsSheet() {}
+
+  static void addTo(Book book, TablePackage tables) {
+    List<Setting> settings = Setting.all(tables);
+    Columns columns =
+        Columns.of(tables, "")
+            .add("label", "Setting", Format.TEXT)
+            .add("value", "Value", Format.GENERAL)
+            .width(24)
+            .add("unit", "Unit", Format.TEXT)
+            .add("meaning", "What it does", Format.WRAPPED)
+            .width(90);
+    book.add(
+        TableSheet.of(
+            NAME,
+            "Settings and assumptions of this run",
+            List.of(
+                "Formulas in this workbook call these cells by name. Changing one here moves those formulas only; figures that need the records are computed by a new run."),
+            columns,
+            settings.stream().map(SettingsSheet::line).toList()));
+    for (int i = 0; i < settings.size(); i++) {
+      book.add(new Book.NamedCell(settings.get(i).cellName(), NAME, "value", i));
+    }
+  }
+
+  private static Line line(Setting setting) {
+    return Line.of(
+        Map.of(
+            "label", setting.label(),
+            "value", setting.value(),
+            "unit", setting.unit(),
+            "meaning", setting.meaning()));
+  }
+}

@@ -1,0 +1,54 @@
+package pondtally.reports.workbook;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Enumeration;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.Workbook;
+
+/** Writes a workbook so that the same content gives the same bytes, whatever the clock says. */
+public final class StableZip {
+
+  /** The first day a ZIP archive can hold. */
+  private static final java.time.LocalDateTime EPOCH = java.time.LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private StableZip() {}
+
+  /** Writes {@code book} to {@code file}. */
+  public static void write(Workbook book, Path file) throws IOException {
+    Path parent = file.toAbsolutePath().getParent();
+    Path stamped = Files.createTempFile(parent, ".workbook", ".tmp");
+    try {
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(stamped))) {
+        book.write(out);
+      }
+      restamp(stamped, file);
+    } finally {
+      Files.deleteIfExists(stamped);
+    }
+  }
+
+  private static void restamp(Path from, Path to) throws IOException {
+    try (ZipFile in = new ZipFile(from.toFile());
+        ZipOutputStream out =
+            new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(to)))) {
+      Enumeration<? extends ZipEntry> entries = in.entries();
+      while (entries.hasMoreElements()) {
+        ZipEntry entry = entries.nextElement();
+        ZipEntry plain = new ZipEntry(entry.getName());
+        plain.setTimeLocal(EPOCH);
+        out.putNextEntry(plain);
+        try (InputStream part = in.getInputStream(entry)) {
+          part.transferTo(out);
+        }
+        out.closeEntry();
+      }
+    }
+  }
+}

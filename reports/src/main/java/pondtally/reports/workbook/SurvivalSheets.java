@@ -1,0 +1,170 @@
+package pondtally.reports.workbook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.CurvePoints;
+import pondtally.reports.view.Groups;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.Rows;
+import pondtally.reports.view.Setting;
+import pondtally.reports.view.SurvivalMethod;
+
+/** Survival: a line for each group, its curves, and the points that draw them. */
+final class SurvivalSheets {
+
+  private static final String POINTS = "Survival points";
+
+  /** More lines than this cannot be told apart. */
+  private static final int MOST_LINES = 4;
+
+  private SurvivalSheets() {}
+
+  static void summary(Book book, TablePackage tables) {
+    String method = SurvivalMethod.of(tables);
+    List<Line> lines = Rows.of(tables, "survival_summary").where("method", method).lines();
+    Columns columns =
+        Columns.of(tables, "survival_summary")
+            .add("grouping", "group")
+            .add("devices", "lives", "failures")
+            .heading("First failures")
+            .add("device_years");
+    horizons(columns, lines, "")
+        .add("median_years", "median_lower", "median_upper")
+        .add("mean_life_years", "mean_life_std_error", "mean_life_horizon_years")
+        .add("supported_days");
+    book.add(
+        TableSheet.of(
+                "Survival",
+                "How long devices last",
+                List.of(
+                    "Share of devices that have not failed, by age, with 95% limits. Method: "
+                        + words(method)
+                        + ".",
+                    "Figures stop at the last age with five lives under observation; an age that no group reaches has no column. No age is given for half failed where more than half still work."),
+                columns,
+                lines)
+            .withKeyColumns(2)
+            .withCharts(charts(tables)));
+  }
+
+  /** Adds the ages that any of the groups reaches. */
+  static Columns horizons(Columns columns, List<Line> lines, String prefix) {
+    for (int years : new int[] {1, 3, 5, 10}) {
+      String name = "survival_" + years + "y";
+      if (lines.stream().anyMatch(line -> line.number(prefix + name).isPresent())) {
+        columns.add(name, name + "_lower", name + "_upper");
+      }
+    }
+    return columns;
+  }
+
+  private static String words(String method) {
+    return method.equals("interval")
+        ? "estimate from the intervals between visits (Turnbull 1976)"
+        : "product-limit estimate (Kaplan and Meier 1958)";
+  }
+
+  static void points(Book book, TablePackage tables) {
+    List<Line> lines = new ArrayList<>();
+    curves(tables).values().forEach(lines::addAll);
+    Columns columns =
+        Columns.of(tables, "survival_curves")
+            .add("grouping", "group", "time_days")
+            .heading("Age (days)")
+            .add("years", "Age (years)", Format.TWO)
+            .live(
+                Formula.of(refs -> refs.cell("time_days") + "/Days_per_year", line -> years(line)))
+            .add("survival")
+            .heading("Share not failed")
+            .format(Format.SHARE)
+            .add("lower")
+            .format(Format.SHARE)
+            .add("upper")
+            .format(Format.SHARE);
+    book.add(
+        TableSheet.of(
+                POINTS,
+                "Points that draw the survival curves",
+                List.of(
+                    "Two points a step. A curve ends at the last age with five lives under observation."),
+                columns,
+                lines)
+            .withKeyColumns(2));
+  }
+
+  private static java.util.OptionalDouble years(Line line) {
+    return java.util.OptionalDouble.of(line.number("time_days").orElse(0) / Setting.DAYS_PER_YEAR);
+  }
+
+  /** All devices first, then the pipe types with most lives. */
+  private static Map<String, List<Line>> curves(TablePackage tables) {
+    Map<String, List<Line>> curves = new LinkedHashMap<>();
+    put(curves, "all devices", CurvePoints.of(tables, "all", "all"));
+    Rows.of(tables, "survival_summary")
+        .where("grouping", "pipe")
+        .where("method", SurvivalMethod.of(tables))
+        .lines()
+        .stream()
+        .filter(line -> !Groups.isSmall(line, tables))
+        .sorted(Comparator.comparingDouble(line -> -line.number("lives").orElse(0)))
+        .limit(MOST_LINES)
+        .forEach(
+            line ->
+                put(
+                    curves,
+                    line.text("group"),
+                    CurvePoints.of(tables, "pipe", line.text("group"))));
+    return curves;
+  }
+
+  private static void put(Map<String, List<Line>> curves, String name, List<Line> points) {
+    if (!points.isEmpty()) {
+      curves.put(name, points);
+    }
+  }
+
+  private static ChartPlan[] charts(TablePackage tables) {
+    List<ChartPlan.Series> all = new ArrayList<>();
+    List<ChartPlan.Series> pipes = new ArrayList<>();
+    int from = 0;
+    for (Map.Entry<String, List<Line>> curve : curves(tables).entrySet()) {
+      int count = curve.getValue().size();
+      if (curve.getKey().equals("all devices")) {
+        all.add(series("estimate", "survival", from, count));
+        all.add(series("lower limit (95%)", "lower", from, count).thin());
+        all.add(series("upper limit (95%)", "upper", from, count).thin());
+      } else {
+        pipes.add(series(curve.getKey(), "survival", from, count));
+      }
+      from += count;
+    }
+    List<ChartPlan> charts = new ArrayList<>();
+    if (!all.isEmpty()) {
+      charts.add(plan("Share of devices not failed, by age, with 95% limits", all));
+    }
+    if (!pipes.isEmpty()) {
+      charts.add(plan("Share not failed by pipe type (limits: see the table)", pipes));
+    }
+    return charts.toArray(ChartPlan[]::new);
+  }
+
+  private static ChartPlan.Series series(String name, String column, int from, int count) {
+    return ChartPlan.Series.of(name, "years", column, count).on(POINTS, from);
+  }
+
+  private static ChartPlan plan(String title, List<ChartPlan.Series> series) {
+    return new ChartPlan(
+        title,
+        title
+            + ". Lines end where fewer than five lives are under observation. Figures: sheets Survival and Survival points.",
+        ChartPlan.Kind.LINES,
+        "Years since installation or replacement",
+        "Share not failed",
+        "0%",
+        series);
+  }
+}

@@ -1,0 +1,47 @@
+package pondtally.reports.workbook;
+
+import java.util.List;
+import pondtally.reports.view.Line;
+
+/**
+ * What stands on a sheet that holds one table.
+ *
+ * @param name of the sheet, at most 31 characters
+ * @param title stands in A1
+ * @param notes a sentence or two each, between title and table
+ * @param keyColumns columns that stay in sight when the sheet is moved sideways
+ * @param lines in their order
+ * @param charts beside or under the table
+ */
+record TableSheet(
+    String name,
+    String title,
+    List<String> notes,
+    int keyColumns,
+    List<TableColumn> columns,
+    List<Line> lines,
+    List<ChartPlan> charts) {
+
+  static TableSheet of(
+      String name, String title, List<String> notes, Columns columns, List<Line> lines) {
+    return new TableSheet(name, title, notes, 1, columns.list(), lines, List.of());
+  }
+
+  TableSheet withKeyColumns(int number) {
+    return new TableSheet(name, title, notes, number, columns, lines, charts);
+  }
+
+  TableSheet withCharts(ChartPlan... plans) {
+    return new TableSheet(name, title, notes, keyColumns, columns, lines, List.of(plans));
+  }
+
+  boolean hasTotals() {
+    return columns.stream().anyMatch(TableColumn::totaled);
+  }
+
+  /** The same sheet with other lines, for a table that goes on in further sheets. */
+  TableSheet part(String partName, List<String> partNotes, List<Line> partLines, boolean first) {
+    return new TableSheet(
+        partName, title, partNotes, keyColumns, columns, partLines, first ? charts : List.of());
+  }
+}

@@ -1,0 +1,74 @@
+package pondtally.reports.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import pondtally.reports.view.Line;
+
+/** Column widths and line breaks, in characters. */
+public final class Widths {
+
+  private static final int NARROWEST = 10;
+  private static final int WIDEST = 32;
+  private static final float POINTS_A_LINE = 15;
+
+  /** Lines looked at to fit a column: enough for the look, few enough for the time. */
+  private static final int LOOKED_AT = 2_000;
+
+  private Widths() {}
+
+  static int[] of(TableSheet sheet) {
+    return sheet.columns().stream().mapToInt(column -> of(column, sheet.lines())).toArray();
+  }
+
+  private static int of(TableColumn column, List<Line> lines) {
+    if (column.width() > 0) {
+      return column.width();
+    }
+    int width = Math.max(NARROWEST, longestWord(column.heading()) + 3);
+    if (!column.format().isText()) {
+      return Math.max(width, 12);
+    }
+    int longest =
+        lines.stream()
+            .limit(LOOKED_AT)
+            .mapToInt(line -> line.text(column.column()).length())
+            .max()
+            .orElse(0);
+    return Math.max(width, Math.min(WIDEST, longest + 2));
+  }
+
+  private static int longestWord(String heading) {
+    int longest = 0;
+    for (String word : heading.split(" ", -1)) {
+      longest = Math.max(longest, word.length());
+    }
+    return longest;
+  }
+
+  /**
+   * Height of a row that holds {@code text}, in points. Not every program fits rows to wrapped text
+   * by itself. Letters of a sentence are narrower than the digits that widths are counted in.
+   */
+  public static float height(String text, int width) {
+    int lines = 0;
+    for (String paragraph : text.split("\n", -1)) {
+      lines += wrapped(paragraph, width * 6 / 5).size();
+    }
+    return lines * POINTS_A_LINE + (lines > 1 ? 2 : 0);
+  }
+
+  /** Breaks a text at spaces into lines of at most {@code width} characters where words allow. */
+  static List<String> wrapped(String text, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+}
