@@ -32,7 +32,7 @@ final class AbandonmentRule {
     for (DeviceHistory device : devices) {
       boolean visited = device.lastVisitOn() != null && device.lastVisitOn() > retired.endedOn();
       boolean putIn =
-          device != retired
+          !device.deviceId().equals(retired.deviceId())
               && device.lives().get(device.lives().size() - 1).openedOn() >= retired.endedOn();
       if (visited || putIn) {
         return true;

@@ -26,6 +26,8 @@ public final class AreaLine implements Serializable {
   }
 
   /**
+   * The line through dated measurements.
+   *
    * @param measured acres by half day since 1970-01-01; at least one
    * @param abandonedOn half day from which the area is zero; {@link Integer#MAX_VALUE} where the
    *     dam was not abandoned
@@ -96,5 +98,18 @@ public final class AreaLine implements Serializable {
       map.put(at[i], acres[i]);
     }
     return map;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof AreaLine that
+        && Arrays.equals(at, that.at)
+        && Arrays.equals(acres, that.acres)
+        && abandonedOn == that.abandonedOn;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Arrays.hashCode(at) + Arrays.hashCode(acres)) + abandonedOn;
   }
 }

@@ -39,6 +39,8 @@ final class PondRule {
   }
 
   /**
+   * The ponds of one cluster.
+   *
    * @param sites by site id
    * @return by pond id
    */

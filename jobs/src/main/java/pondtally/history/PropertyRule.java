@@ -19,6 +19,8 @@ final class PropertyRule {
   private PropertyRule() {}
 
   /**
+   * The properties of one cluster.
+   *
    * @return by property id
    */
   static List<PropertyHistory> histories(List<Property> rows, List<SiteHistory> sites) {

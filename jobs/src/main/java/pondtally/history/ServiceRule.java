@@ -17,6 +17,8 @@ final class ServiceRule {
   private static final Comparator<Install> BY_DAY =
       Comparator.comparingInt(Install::installedOn).thenComparing(Install::origin);
 
+  private static final int NEVER = Integer.MAX_VALUE;
+
   private final List<Install> rows;
   private final List<Inspection> findings;
   private final List<Service> lives = new ArrayList<>(1);
@@ -29,6 +31,8 @@ final class ServiceRule {
   }
 
   /**
+   * Cuts the records of one device.
+   *
    * @param installs all install rows of the device, at least one, in any order
    * @param findings by day
    * @return its lives in order, at least one
@@ -46,7 +50,7 @@ final class ServiceRule {
     Service life = open(design, HalfDays.startOf(design.installedOn()));
     while (life.closedOn() != null) {
       boolean ended = life.endedOn() != null;
-      Install row = rowFor(life.closedOn(), ended ? Integer.MAX_VALUE : nextOpening());
+      Install row = rowFor(life.closedOn(), ended ? NEVER : nextOpening(life.closedOn()));
       if (ended && row == null) {
         return;
       }
@@ -55,39 +59,41 @@ final class ServiceRule {
     }
   }
 
-  /** Takes up the findings of the life that opens, up to the one that closes it. */
   private Service open(Install design, int openedOn) {
     while (nextFinding < findings.size() && findings.get(nextFinding).at() < openedOn) {
       nextFinding++;
     }
     Install retiredBy = retirement(design, openedOn);
-    int retiredOn = retiredBy == null ? Integer.MAX_VALUE : retiredOn(retiredBy);
-    int first = nextFinding;
-    Integer endedOn = null;
-    Integer replacedOn = null;
-    while (endedOn == null && replacedOn == null && nextFinding < findings.size()) {
-      Inspection found = findings.get(nextFinding);
-      if (found.at() > retiredOn) {
-        break;
-      }
-      nextFinding++;
-      endedOn = found.ends() || found.at() == retiredOn ? (Integer) found.at() : null;
-      replacedOn = endedOn == null && found.replaced() ? (Integer) found.at() : null;
-    }
-    if (endedOn == null && replacedOn == null && retiredBy != null) {
-      endedOn = retiredOn;
-    }
-    Install says = endedOn != null && endedOn == retiredOn ? retiredBy : design;
-    Service life =
-        new Service(
-            design,
-            openedOn,
-            findings.subList(first, nextFinding),
-            replacedOn,
-            endedOn,
-            endedOn == null ? null : says.retiredReason());
+    int retiredOn = retiredBy == null ? NEVER : retiredOn(retiredBy);
+    Service life = closed(design, openedOn, takeUp(retiredOn), retiredBy, retiredOn);
     lives.add(life);
     return life;
+  }
+
+  /** The findings of the life that opens, up to the one that closes it. */
+  private List<Inspection> takeUp(int retiredOn) {
+    int first = nextFinding;
+    boolean open = true;
+    while (open && nextFinding < findings.size() && findings.get(nextFinding).at() <= retiredOn) {
+      Inspection found = findings.get(nextFinding++);
+      open = !found.ends() && !found.replaced();
+    }
+    return findings.subList(first, nextFinding);
+  }
+
+  private static Service closed(
+      Install design, int openedOn, List<Inspection> own, Install retiredBy, int retiredOn) {
+    Inspection last = own.isEmpty() ? null : own.get(own.size() - 1);
+    if (last != null && last.ends()) {
+      Install says = last.at() == retiredOn ? retiredBy : design;
+      return new Service(design, openedOn, own, null, last.at(), says.retiredReason());
+    }
+    if (last != null && last.replaced() && last.at() < retiredOn) {
+      return new Service(design, openedOn, own, last.at(), null, null);
+    }
+    return retiredBy == null
+        ? new Service(design, openedOn, own, null, null, null)
+        : new Service(design, openedOn, own, null, retiredOn, retiredBy.retiredReason());
   }
 
   /** The row whose retirement comes first in a life opened then; null where there is none. */
@@ -97,12 +103,16 @@ final class ServiceRule {
       // A retirement on the opening day ends this life only if its own row says so; another row's
       // ended the life before.
       if (row.retiredOn() != null
-          && (row == design ? retiredOn(row) >= openedOn : retiredOn(row) > openedOn)
+          && (sameRow(row, design) ? retiredOn(row) >= openedOn : retiredOn(row) > openedOn)
           && (first == null || row.retiredOn() < first.retiredOn())) {
         first = row;
       }
     }
     return first;
+  }
+
+  private static boolean sameRow(Install a, Install b) {
+    return a.origin().equals(b.origin());
   }
 
   private static int retiredOn(Install row) {
@@ -120,13 +130,19 @@ final class ServiceRule {
     return rows.get(nextRow++);
   }
 
-  /** Day of the next visit, after those taken up, that replaces or ends. */
-  private int nextOpening() {
-    for (Inspection found : findings.subList(nextFinding, findings.size())) {
-      if (found.ends() || found.replaced()) {
-        return found.at();
+  /** The next day, after those taken up, on which a life is replaced or ends. */
+  private int nextOpening(int closedOn) {
+    int next = NEVER;
+    for (Install row : rows) {
+      if (row.retiredOn() != null && retiredOn(row) > closedOn) {
+        next = Math.min(next, retiredOn(row));
       }
     }
-    return Integer.MAX_VALUE;
+    for (Inspection found : findings.subList(nextFinding, findings.size())) {
+      if (found.ends() || found.replaced()) {
+        return Math.min(next, found.at());
+      }
+    }
+    return next;
   }
 }

@@ -20,6 +20,8 @@ final class SiteRule {
   private SiteRule() {}
 
   /**
+   * The sites of one cluster with their devices.
+   *
    * @param sites one row a site, in any order
    * @return by site id
    */

@@ -40,7 +40,7 @@ final class StateRule {
   }
 
   private static boolean stale(int seenOn, HistoryRules rules) {
-    long days = rules.asOf() - seenOn / HalfDays.DAY;
+    long days = (long) rules.asOf() - seenOn / HalfDays.DAY;
     return days > 2L * rules.revisitEveryDays();
   }
 

@@ -18,12 +18,40 @@ import pondtally.record.Visit;
 /** Rows of one small cluster, said in few words; each row stands below the one before. */
 final class Rows {
 
+  /** Data cut on day 1000, a visit planned every 180 days. */
+  static final HistoryRules RULES =
+      new HistoryRules(FailureDefinition.FAILED, FailureDating.INTERVAL, 1000, 180);
+
+  /** The same, and reduced counts as failure. */
+  static final HistoryRules STRICT =
+      new HistoryRules(FailureDefinition.FAILED_OR_REDUCED, FailureDating.INTERVAL, 1000, 180);
+
   final List<Site> sites = new ArrayList<>();
   final List<Install> installs = new ArrayList<>();
   final List<Visit> visits = new ArrayList<>();
   final List<Property> properties = new ArrayList<>();
   final List<Area> areas = new ArrayList<>();
   private int row = 1;
+
+  /** The only device, d1, put in on a day at the only site. */
+  static Rows installed(int day) {
+    return new Rows().site("s1").install("d1", "s1", day);
+  }
+
+  /** The same, followed from a later day. */
+  static Rows tracked(int day, int from) {
+    return new Rows().site("s1").install("d1", "s1", day, from, null, null);
+  }
+
+  /** The same, with the end that its install row states. */
+  static Rows retired(int day, int retiredOn, RetiredReason reason) {
+    return new Rows().site("s1").install("d1", "s1", day, null, retiredOn, reason);
+  }
+
+  /** From the start of one day to the start of another. */
+  static Stretches days(int from, int to) {
+    return Stretches.between(2 * from, 2 * to);
+  }
 
   private Origin next() {
     return new Origin(0, 0, ++row, false);
@@ -116,11 +144,19 @@ final class Rows {
         List.of());
   }
 
+  ClusterHistory history() {
+    return history(RULES);
+  }
+
   ClusterHistory history(HistoryRules rules) {
     return Histories.of(records(), rules);
   }
 
   /** The history of the only device. */
+  DeviceHistory device() {
+    return device(RULES);
+  }
+
   DeviceHistory device(HistoryRules rules) {
     return history(rules).sites().get(0).devices().get(0);
   }
