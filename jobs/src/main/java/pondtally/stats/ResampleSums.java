@@ -20,16 +20,14 @@ public final class ResampleSums implements Serializable {
   private final long seed;
   private final int resamples;
   private final int measures;
-  private final long[] high;
-  private final long[] low;
+  private final ExactCells cells;
   private long clusters;
 
   private ResampleSums(long seed, int measures, int resamples) {
     this.seed = seed;
     this.measures = measures;
     this.resamples = resamples;
-    this.high = new long[Math.multiplyExact(measures, resamples + 1)];
-    this.low = new long[high.length];
+    this.cells = new ExactCells(Math.multiplyExact(measures, resamples + 1));
   }
 
   /**
@@ -68,21 +66,10 @@ public final class ResampleSums implements Serializable {
   }
 
   private void addMeasure(int from, Multiples value, byte[] weights) {
-    addTo(from, value.high[1], value.low[1]);
+    cells.add(from, value.high[1], value.low[1]);
     for (int r = 0; r < resamples; r++) {
-      addTo(from + 1 + r, value.high[weights[r]], value.low[weights[r]]);
+      cells.add(from + 1 + r, value.high[weights[r]], value.low[weights[r]]);
     }
-  }
-
-  private void addTo(int cell, long otherHigh, long otherLow) {
-    long sumLow = low[cell] + otherLow;
-    long carry = Long.compareUnsigned(sumLow, otherLow) < 0 ? 1 : 0;
-    long sumHigh = high[cell] + otherHigh + carry;
-    if (((high[cell] ^ sumHigh) & (otherHigh ^ sumHigh)) < 0) {
-      throw ExactSum.outOfRange();
-    }
-    high[cell] = sumHigh;
-    low[cell] = sumLow;
   }
 
   /** Adds all clusters of another with the same seed and sizes. Returns this. */
@@ -91,9 +78,7 @@ public final class ResampleSums implements Serializable {
       throw new IllegalArgumentException(
           "sums with another seed, measures or resamples cannot be merged");
     }
-    for (int cell = 0; cell < high.length; cell++) {
-      addTo(cell, other.high[cell], other.low[cell]);
-    }
+    cells.merge(other.cells);
     clusters += other.clusters;
     return this;
   }
@@ -119,8 +104,7 @@ public final class ResampleSums implements Serializable {
   }
 
   private double result(int measure, int column) {
-    int cell = measure * (resamples + 1) + column;
-    return ExactSum.toDouble(high[cell], low[cell]);
+    return cells.result(measure * (resamples + 1) + column);
   }
 
   /** The ratio of two measures in every resample; undefined where the denominator is 0. */

@@ -1,6 +1,7 @@
 package pondtally.stats;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /**
  * Numbers at risk, events and censored at each distinct time of exit, in order of time: all that
@@ -102,6 +103,16 @@ public final class RiskTable {
   /** Sum of exit − entry over all lives, in the unit of the times. */
   public double timeAtRisk() {
     return timeAtRisk;
+  }
+
+  /** Last row's time with at least so many at risk; empty if there never were. */
+  public OptionalDouble lastTimeWithAtRisk(long minimum) {
+    for (int row = rows() - 1; row >= 0; row--) {
+      if (atRisk[row] >= minimum) {
+        return OptionalDouble.of(times[row]);
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   /** The row at or before t, −1 if all rows are later. */

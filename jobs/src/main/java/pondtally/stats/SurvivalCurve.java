@@ -223,12 +223,7 @@ public final class SurvivalCurve {
 
   /** Last row's time with at least so many at risk; empty if there never were. */
   public OptionalDouble lastTimeWithAtRisk(long minimum) {
-    for (int row = rows() - 1; row >= 0; row--) {
-      if (atRisk(row) >= minimum) {
-        return OptionalDouble.of(time(row));
-      }
-    }
-    return OptionalDouble.empty();
+    return table.lastTimeWithAtRisk(minimum);
   }
 
   /**
