@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import pondtally.check.Severity;
 import pondtally.schema.FieldSchema;
 import pondtally.schema.HeadingMatch;
 
@@ -14,10 +13,18 @@ import pondtally.schema.HeadingMatch;
  * Which column of a sheet is read as which field. Made once for a sheet; says what it leaves out.
  *
  * @param columns in the order of the sheet
- * @param ignored columns that have a heading but are not read, with that heading
+ * @param ignored columns up to that width that are not read
  * @param width how many columns the headings reach
  */
-record Binding(List<BoundColumn> columns, Map<Integer, String> ignored, int width) {
+record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int width) {
+
+  /**
+   * A column that is not read.
+   *
+   * @param twin the field that it stands for and that another column was taken for; null: none
+   * @param usedColumn that other column
+   */
+  record Ignored(String heading, FieldSchema twin, int usedColumn) {}
 
   private record Candidate(int column, String heading, HeadingMatch match) {}
 
@@ -25,31 +32,30 @@ record Binding(List<BoundColumn> columns, Map<Integer, String> ignored, int widt
     RawRow row = headings.row();
     Converters converters = new Converters(headings.table(), clues, judge);
     Map<String, List<Candidate>> byField = new TreeMap<>();
-    Map<Integer, String> ignored = new TreeMap<>();
+    TreeMap<Integer, Ignored> ignored = new TreeMap<>();
     int width = 0;
     for (int i = 0; i < row.width; i++) {
       String heading = Blank.clean(row.cell(i));
-      if (!heading.isEmpty()) {
-        width = i + 1;
-        Optional<HeadingMatch> match = headings.table().match(heading);
-        if (match.isPresent()) {
-          byField
-              .computeIfAbsent(match.get().field().name(), name -> new ArrayList<>())
-              .add(new Candidate(i, heading, match.get()));
-        } else {
-          ignored.put(i, heading);
-        }
+      Optional<HeadingMatch> match = headings.table().match(heading);
+      width = heading.isEmpty() ? width : i + 1;
+      if (match.isPresent()) {
+        byField
+            .computeIfAbsent(match.get().field().name(), name -> new ArrayList<>())
+            .add(new Candidate(i, heading, match.get()));
+      } else {
+        ignored.put(i, new Ignored(heading, null, i));
       }
     }
+    ignored.tailMap(width).clear();
     List<BoundColumn> columns = new ArrayList<>();
-    byField.values().forEach(same -> columns.add(bind(same, ignored, converters, judge)));
+    byField.values().forEach(same -> columns.add(bind(same, ignored, converters)));
     columns.sort(Comparator.comparingInt(BoundColumn::column));
     return new Binding(columns, ignored, width);
   }
 
   /** Binds the best of the columns that stand for one field: its own name first, then the order. */
   private static BoundColumn bind(
-      List<Candidate> same, Map<Integer, String> ignored, Converters converters, RowJudge judge) {
+      List<Candidate> same, Map<Integer, Ignored> ignored, Converters converters) {
     Candidate best =
         same.stream()
             .filter(candidate -> candidate.match().isOwnName())
@@ -58,20 +64,7 @@ record Binding(List<BoundColumn> columns, Map<Integer, String> ignored, int widt
     FieldSchema field = best.match().field();
     for (Candidate other : same) {
       if (other != best) {
-        ignored.put(other.column(), other.heading());
-        judge.aboutSheet(
-            null,
-            other.heading(),
-            "",
-            Severity.NOTICE,
-            IntakeRule.DUPLICATE_HEADING,
-            "Columns %s and %s are both read as %s; only column %s was used. Expected one of them."
-                .formatted(
-                    ColumnLetters.of(best.column()),
-                    ColumnLetters.of(other.column()),
-                    field.name(),
-                    ColumnLetters.of(best.column())),
-            "");
+        ignored.put(other.column(), new Ignored(other.heading(), field, best.column()));
       }
     }
     CellConverter converter = converters.of(best.column(), best.match());

@@ -111,17 +111,17 @@ final class NumberConverter implements CellConverter {
     String why =
         found.equals(Clues.NONE)
             ? "nothing else in this column decides"
-            : "this column has a decimal point in %d cells and a decimal comma in %d"
+            : "%d numbers of this column have a decimal point, %d a decimal comma"
                 .formatted(found.first(), found.second());
     judge.fault(
         field,
         text,
         IntakeRule.AMBIGUOUS_NUMBER,
         Shown.value(text)
-            + " can be read with a decimal comma or without: "
+            + " can be read with a decimal comma or without; "
             + why
-            + ". Expected a number without separators, or decimal: point (or comma) in"
-            + " columns.yaml.",
+            + ". Expected a number without separators, or the mark in columns.yaml, as decimal:"
+            + " point.",
         "");
     return Double.NaN;
   }

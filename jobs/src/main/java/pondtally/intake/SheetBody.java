@@ -1,11 +1,7 @@
 package pondtally.intake;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import pondtally.check.RowCounts;
-import pondtally.check.Severity;
 import pondtally.schema.FieldSchema;
 import pondtally.schema.TableSchema;
 
@@ -22,9 +18,8 @@ final class SheetBody {
   private final RowRules rules;
   private final NoRecord noRecord;
   private final Object[] values;
-  private final int[] ignored;
-  private final int[] ignoredCells;
-  private final Map<Integer, Integer> withoutHeading = new TreeMap<>();
+
+  private final UnreadColumns unread;
   private final int partnerAt;
 
   private long used;
@@ -48,8 +43,7 @@ final class SheetBody {
     this.rules = new RowRules(table, binding.columns(), judge);
     this.noRecord = new NoRecord(binding, judge);
     this.values = new Object[table.fields().size()];
-    this.ignored = binding.ignored().keySet().stream().mapToInt(Integer::intValue).toArray();
-    this.ignoredCells = new int[ignored.length];
+    this.unread = new UnreadColumns(table, binding);
     this.partnerAt = table.field("partner").position();
   }
 
@@ -59,7 +53,7 @@ final class SheetBody {
       return;
     }
     judge.start(row.number);
-    countIgnored(row);
+    unread.count(row);
     if (noRecord.test(row)) {
       setAside++;
       return;
@@ -125,11 +119,7 @@ final class SheetBody {
           "The row has %d cells for %d headings; the last ones were read as empty."
               .formatted(row.width, binding.width()));
     } else {
-      for (int i = binding.width(); i < last; i++) {
-        if (!Blank.clean(row.cell(i)).isEmpty()) {
-          withoutHeading.merge(i, 1, Integer::sum);
-        }
-      }
+      unread.countBeyondHeadings(row);
     }
   }
 
@@ -163,48 +153,12 @@ final class SheetBody {
     return false;
   }
 
-  private void countIgnored(RawRow row) {
-    for (int i = 0; i < ignored.length; i++) {
-      if (!Blank.clean(row.cell(ignored[i])).isEmpty()) {
-        ignoredCells[i]++;
-      }
-    }
-  }
-
   /** Reports what concerns whole columns, and returns the account of the rows. */
   RowCounts finishSheet() {
     for (BoundColumn bound : columns) {
       bound.converter().finish();
     }
-    for (int i = 0; i < ignored.length; i++) {
-      notRead(ignored[i], binding.ignored().get(ignored[i]), ignoredCells[i]);
-    }
-    withoutHeading.forEach((column, cells) -> notRead(column, "", cells));
+    unread.report(judge);
     return new RowCounts(used + changed + setAside, used, changed, setAside, 0);
-  }
-
-  private static String below(int cells) {
-    return switch (cells) {
-      case 0 -> ". Nothing stands below it.";
-      case 1 -> ". 1 cell below it was not read.";
-      default -> ". %d cells below it were not read.".formatted(cells);
-    };
-  }
-
-  private void notRead(int column, String heading, int cells) {
-    String what =
-        heading.isEmpty()
-            ? "Column %s has no heading".formatted(ColumnLetters.of(column))
-            : "%s is no heading of the table %s".formatted(Shown.value(heading), table.name());
-    List<String> names = table.fields().stream().map(FieldSchema::name).toList();
-    judge.aboutSheet(
-        null,
-        heading,
-        "",
-        Severity.NOTICE,
-        IntakeRule.UNKNOWN_COLUMN,
-        what + below(cells),
-        Likeness.nearest(heading, names.stream().map(name -> name.replace('_', '-')).toList())
-            .replace('-', '_'));
   }
 }

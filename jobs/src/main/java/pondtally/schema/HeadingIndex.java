@@ -38,13 +38,18 @@ final class HeadingIndex {
     HeadingText text = HeadingText.of(heading);
     FieldSchema named = names.get(text.key());
     if (named != null) {
-      return Optional.of(new HeadingMatch(named, null, text.comment(), true));
+      return Optional.of(new HeadingMatch(named, signOf(text, named), text.comment(), true));
     }
     FieldSchema field = byOtherName(text.key());
     if (field != null) {
-      return Optional.of(new HeadingMatch(field, null, text.comment(), false));
+      return Optional.of(new HeadingMatch(field, signOf(text, field), text.comment(), false));
     }
     return text.unit() == null ? Optional.empty() : matchWithUnit(text);
+  }
+
+  /** A unit written as a sign, which the key has not; null: none. */
+  private static Unit signOf(HeadingText text, FieldSchema field) {
+    return field.unit() != null && text.key().equals(text.baseKey()) ? text.unit() : null;
   }
 
   private Optional<HeadingMatch> matchWithUnit(HeadingText text) {

@@ -1,0 +1,334 @@
+package pondtally.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pondtally.check.SheetReport;
+import pondtally.record.Install;
+import pondtally.record.Sourced;
+import pondtally.record.Visit;
+
+/** The traps of text files: each is noticed, and none loses a row. */
+class TextFileTest {
+
+  @TempDir Path folder;
+
+  private Read visits(String content) throws IOException {
+    return Read.text(folder, "revisits.csv", content);
+  }
+
+  private static String note(Sourced record) {
+    return ((Visit) record).notes();
+  }
+
+  private static List<Integer> rows(Read read) {
+    return read.records().stream().map(record -> record.origin().row()).toList();
+  }
+
+  @Test
+  void aByteOrderMarkIsNoPartOfTheFirstHeading() throws IOException {
+    Read read = visits("\ufeffdevice_id,visited_on,condition\nD1,2024-01-01,working\n");
+    assertEquals("device_id", read.report().headings().get("device_id"));
+    assertEquals("1=1+0+0", read.counts());
+    assertEquals(List.of(), read.findings());
+  }
+
+  @Test
+  void shortRowsAreNoticedAndLongOnesSetAside() throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition,notes\nD1,2024-01-01,working\n"
+                + "D2,2024-01-01,working,wet, cold\nD3,2024-01-01,working,,,\n");
+    assertEquals("3=2+0+1", read.counts());
+    assertEquals(
+        List.of(
+            "2 - notice ragged-row: The row has 3 cells for 4 headings; the last ones were read as"
+                + " empty.",
+            "3 - set-aside ragged-row: The row has 5 cells for 4 headings, so values may stand in"
+                + " the wrong column. Expected quotation marks around a cell that holds the"
+                + " separator. Row set aside."),
+        read.findings());
+  }
+
+  @Test
+  void oneOfTwoEqualHeadingsIsRead() throws IOException {
+    Read read = visits("device_id,visited_on,condition,notes,Notes\nD1,2024-01-01,working,a,b\n");
+    assertEquals("a", note(read.records().get(0)));
+    assertEquals(
+        List.of(
+            "0 Notes notice duplicate-heading: Columns D and E both stand for notes, of which"
+                + " column D was read. Expected one of them. 1 cell of column E was not read."),
+        read.findings());
+  }
+
+  @Test
+  void aStrayQuoteCostsOneRow() throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"never closed\n"
+                + "D2,2024-01-01,working,ok\n\"D3\" x,2024-01-01,working,ok\n"
+                + "D4,2024-01-01,working,\"a \"\"b\"\" c\"\nD5,2024-01-01,working,\"x\" y\n"
+                + "D6,2024-01-01,working,12\" pipe\n");
+    assertEquals(List.of(2, 3, 5, 6, 7), rows(read));
+    assertEquals("6=5+0+1", read.counts());
+    assertEquals(List.of("2 stray-quote", "4 stray-quote", "6 stray-quote"), read.rules());
+    assertEquals("a \"b\" c", note(read.records().get(2)));
+    assertEquals("12\" pipe", note(read.records().get(4)));
+    assertEquals(
+        "4 - set-aside stray-quote: A quotation mark opens a cell and is not closed as it must be."
+            + " Expected the whole cell in quotation marks, those inside it doubled. Row set"
+            + " aside.",
+        read.findings().get(1));
+  }
+
+  @Test
+  void twoStrayQuotesSwallowNoRowBetweenThem() throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"open\n"
+                + "D2,2024-01-01,working,ok\nD3,2024-01-01,working,close\"\n");
+    assertEquals(List.of(2, 3, 4), rows(read));
+    assertEquals(List.of("2 stray-quote"), read.rules());
+  }
+
+  @Test
+  void aCellOfSeveralLinesIsOneRowAsInASpreadsheet() throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"one\ntwo, three\n\nfour\"\n"
+                + "D2,2024-01-01,working,x\n");
+    assertEquals("one\ntwo, three\n\nfour", note(read.records().get(0)));
+    assertEquals(List.of(2, 3), rows(read));
+  }
+
+  @Test
+  void blankLinesAreNoRowsButCount() throws IOException {
+    Read read =
+        visits(
+            "\n\ndevice_id,visited_on,condition\n\nD1,2024-01-01,working\n,,\n \nD2,2024-01-01,working\n");
+    assertEquals(List.of(5, 8), rows(read));
+    assertEquals("2=2+0+0", read.counts());
+    assertEquals(List.of(), read.findings());
+  }
+
+  @Test
+  void titlesAboveTheHeadingsAreNoData() throws IOException {
+    Read read =
+        visits("Visits of 2024\n,as of June\nDevice,Visit date,Status\nD1,2024-01-01,working\n");
+    assertEquals(List.of(4), rows(read));
+    assertEquals(
+        List.of(
+            "0 - notice rows-above-headings: The headings stand in row 3; 2 rows above them were"
+                + " not read as data."),
+        read.findings());
+  }
+
+  @Test
+  void totalsAndRepeatedHeadingsAreNoRecords() throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition,cost\nD1,2024-01-01,working,3\n"
+                + "device_id,visited_on,condition,cost\nTotal,,,3\n,,Grand total:,3\n"
+                + "Totem pole,2024-01-01,working,3\n");
+    assertEquals("5=2+0+3", read.counts());
+    assertEquals(
+        List.of(
+            "3 - set-aside repeated-heading: The headings stand here once more. Row set aside.",
+            "4 - set-aside totals-row: \"Total\" marks totals, not a record. Row set aside.",
+            "5 - set-aside totals-row: \"Grand total:\" marks totals, not a record. Row set aside."),
+        read.findings());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {",", ";", "\t", "|"})
+  void theSeparatorIsDecidedForEachFile(String separator) throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,x\n"
+                .replace(",", separator));
+    assertEquals("1=1+0+0", read.counts());
+  }
+
+  @Test
+  void commasInNotesDoNotMakeTheCommaTheSeparator() throws IOException {
+    Read read =
+        visits(
+            "device_id;visited_on;condition;notes\nD1;2024-01-01;working;a, b, c, d, e\n"
+                + "D2;2024-01-02;working;a, b, c, d, e\n");
+    assertEquals("2=2+0+0", read.counts());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\n", "\r\n", "\r"})
+  void allLineEndsAreKnown(String end) throws IOException {
+    Read read =
+        visits(
+            "device_id,visited_on,condition\nD1,2024-01-01,working\n\nD2,2024-01-01,working"
+                .replace("\n", end));
+    assertEquals(List.of(2, 4), rows(read));
+  }
+
+  @Test
+  void windows1252IsAnnounced() throws IOException {
+    String content = "device_id,visited_on,condition,notes\nD1,2024-01-01,working,café €\n";
+    Read read =
+        Read.bytes(folder, "revisits.csv", content.getBytes(Charset.forName("windows-1252")));
+    assertEquals("café €", note(read.records().get(0)));
+    assertEquals(
+        List.of(
+            "0 - notice encoding-guessed: The text is not UTF-8 and was read as Windows-1252. Check"
+                + " letters with accents, or save the file as UTF-8."),
+        read.findings());
+    assertEquals(List.of(), visits(content).findings());
+  }
+
+  @Test
+  void utf16IsReadWithAndWithoutMark() throws IOException {
+    String content = "device_id,visited_on,condition,notes\nD1,2024-01-01,working,café\n";
+    for (Charset charset :
+        List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
+      Read read = Read.bytes(folder, "revisits.csv", content.getBytes(charset));
+      assertEquals("café", note(read.records().get(0)), charset.name());
+    }
+  }
+
+  @Test
+  void unknownColumnsAreNoticedWithANearName() throws IOException {
+    Read read = visits("device_id,visited_on,condition,caus,Weather\nD1,2024-01-01,working,ice,\n");
+    assertNull(((Visit) read.records().get(0)).cause());
+    assertEquals(
+        List.of(
+            "0 caus notice unknown-column: \"caus\" is no heading of the table revisits. 1 cell"
+                + " below it was not read. -> cause",
+            "0 Weather notice unknown-column: \"Weather\" is no heading of the table revisits."
+                + " Nothing stands below it."),
+        read.findings());
+  }
+
+  @Test
+  void columnsWithoutHeadingAreNoticed() throws IOException {
+    Read read = visits("device_id,,visited_on,condition,\nD1,x,2024-01-01,working,\n");
+    assertEquals("1=1+0+0", read.counts());
+    assertEquals(
+        List.of("0  notice unknown-column: Column B has no heading. 1 cell in it was not read."),
+        read.findings());
+  }
+
+  @Test
+  void aMissingColumnSetsAllRowsAsideAtOnce() throws IOException {
+    Read read = visits("device_id,visited_on,notes\nD1,2024-01-01,x\nD2,2024-01-01,y\n");
+    assertEquals("2=0+0+2", read.counts());
+    assertEquals(
+        List.of(
+            "0 - set-aside missing-column: The table revisits needs condition, and row 1 has no"
+                + " such heading. 2 rows set aside."),
+        read.findings());
+  }
+
+  @Test
+  void theHeadingsTellTheTableWhereTheNameDoesNot() throws IOException {
+    Read read = Read.text(folder, "north 2024.csv", "Tag,Site,Install date\nD1,S1,2024-01-01\n");
+    assertEquals("installs", read.report().table());
+    assertEquals("D1", read.only(Install.class).deviceId());
+  }
+
+  @Test
+  void aNameThatDiffersFromTheHeadingsIsNoticed() throws IOException {
+    Read read =
+        Read.text(
+            folder, "materials.csv", "device_id,visited_on,condition\nD1,2024-01-01,working\n");
+    assertEquals("revisits", read.report().table());
+    assertEquals(
+        List.of(
+            "0 - notice name-and-headings-differ: The name says materials, but the headings are"
+                + " those of revisits; it was read as revisits."),
+        read.findings());
+  }
+
+  @Test
+  void aFileOfNoTableIsReported() throws IOException {
+    Read read = Read.text(folder, "phones.csv", "Who,When\nA,B\n");
+    assertNull(read.report().table());
+    assertEquals(
+        List.of(
+            "0 - notice unrecognised-table: Neither the name nor the headings tell which table"
+                + " this is. Expected the name of the file to begin with one of sites, installs,"
+                + " materials, revisits, removals, properties, areas, prices, budgets, expenses,"
+                + " requests, or their headings. Its 2 rows were not read."),
+        read.findings());
+    assertEquals("0=0+0+0", read.counts());
+  }
+
+  @Test
+  void aFileThatIsLikelyATableIsSetAside() throws IOException {
+    Read read = Read.text(folder, "log.csv", "device_id,visited_on,found it\nD1,2024-01-01,ok\n");
+    assertEquals("2=0+0+2", read.counts());
+    assertEquals(List.of("0 unrecognised-table"), read.rules());
+  }
+
+  @Test
+  void emptyAndBinaryFilesAreReported() throws IOException {
+    assertEquals(List.of("0 file-empty"), visits("").rules());
+    assertEquals(
+        List.of(
+            "0 - set-aside file-unreadable: The file cannot be read: it is not a text file (it"
+                + " holds zero bytes). Nothing of it is counted."),
+        Read.bytes(folder, "sites.csv", new byte[] {65, 0, 0, 0, 66, 0, 0, 0, 1}).findings());
+    assertTrue(visits("x".repeat(1_100_000)).findings().get(0).contains("longer than 1,000,000"));
+  }
+
+  @Test
+  void cellsComeBackAsTheyStand() throws IOException {
+    Path file = folder.resolve("revisits.csv");
+    visits("Title\nDevice,Visit date,Status,Hue\nD1, 31/02/2024 ,working,red\nD2,\"a\nb\",x\n");
+    List<SourceRow> rows =
+        PartnerFileReader.cells(Read.input(file), Map.of(0, new TreeSet<>(List.of(3, 4, 9))));
+    assertEquals(
+        List.of(
+            new SourceRow(
+                7,
+                0,
+                3,
+                List.of("Device", "Visit date", "Status", "Hue"),
+                List.of("device_id", "visited_on", "condition", ""),
+                List.of("D1", " 31/02/2024 ", "working", "red")),
+            new SourceRow(
+                7,
+                0,
+                4,
+                List.of("Device", "Visit date", "Status", "Hue"),
+                List.of("device_id", "visited_on", "condition", ""),
+                List.of("D2", "a\nb", "x", ""))),
+        rows);
+  }
+
+  @Test
+  void thePriceIndexIsReadByYear() throws IOException {
+    Path file = folder.resolve("prices.csv");
+    Read read =
+        Read.text(folder, "prices.csv", "year,index\n2023,304.7\n2024,313.7\n2024,1\nx,2\n");
+    assertEquals("4=2+0+2", read.counts());
+    assertEquals(
+        "4 - set-aside repeated-year: The year 2024 has the index 313.7 already, in a row above."
+            + " Row set aside.",
+        read.findings().get(0));
+    assertEquals(
+        "{2023=304.7, 2024=313.7}",
+        PartnerFileReader.prices(Read.input(file), Read.SETTINGS).toString());
+    SheetReport report = read.report();
+    assertEquals("prices", report.table());
+    assertEquals(List.of(), read.records());
+  }
+}

@@ -1,0 +1,375 @@
+package pondtally.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.crypt.EncryptionInfo;
+import org.apache.poi.poifs.crypt.EncryptionMode;
+import org.apache.poi.poifs.crypt.Encryptor;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pondtally.check.SheetReport;
+import pondtally.record.Area;
+import pondtally.record.Install;
+import pondtally.record.Removal;
+import pondtally.record.Request;
+import pondtally.record.Site;
+import pondtally.record.Visit;
+
+/** Workbooks written by Apache POI, with the traps that partners' workbooks hold. */
+class WorkbookTest {
+
+  @TempDir Path folder;
+
+  private final XSSFWorkbook book = new XSSFWorkbook();
+
+  private Read read() throws IOException {
+    return read("north_records.xlsx");
+  }
+
+  private Read read(String name) throws IOException {
+    Path file = folder.resolve(name);
+    try (OutputStream out = Files.newOutputStream(file)) {
+      book.write(out);
+    }
+    book.close();
+    return Read.file(file);
+  }
+
+  private static Row row(Sheet sheet, int number, Object... cells) {
+    Row row = sheet.createRow(number - 1);
+    for (int i = 0; i < cells.length; i++) {
+      if (cells[i] instanceof Number amount) {
+        row.createCell(i).setCellValue(amount.doubleValue());
+      } else if (cells[i] instanceof Boolean flag) {
+        row.createCell(i).setCellValue(flag);
+      } else if (cells[i] instanceof String text) {
+        row.createCell(i).setCellValue(text);
+      }
+    }
+    return row;
+  }
+
+  private static void date(Row row, int column, CellStyle style, double serial) {
+    row.createCell(column).setCellValue(serial);
+    row.getCell(column).setCellStyle(style);
+  }
+
+  private CellStyle dateStyle() {
+    CellStyle style = book.createCellStyle();
+    style.setDataFormat(book.createDataFormat().getFormat("dd/mm/yy"));
+    return style;
+  }
+
+  private static String day(int day) {
+    return LocalDate.ofEpochDay(day).toString();
+  }
+
+  @Test
+  void sheetsAreTablesAndCellsKeepTheirTypes() throws IOException {
+    CellStyle style = dateStyle();
+    Sheet sheet = book.createSheet("Installs 2024");
+    row(sheet, 1, "Device", "Site", "Installed", "Pipe dia (mm)", "Gas holes", "Weights", "Cost");
+    date(row(sheet, 2, 101, "S1", null, 381, true, 4, 1.234), 2, style, 45413);
+    row(sheet, 5, "D2", "S1", "2024-05-01", "", "no", "2", "1.2");
+    Read read = read();
+    SheetReport report = read.report();
+    assertEquals("installs", report.table());
+    assertEquals("Installs 2024", report.sheetName());
+    Install first = (Install) read.records().get(0);
+    assertEquals("101", first.deviceId());
+    assertEquals("2024-05-01", day(first.installedOn()));
+    assertEquals(15, first.pipeDiameterIn(), 0);
+    assertEquals(4, first.weights());
+    assertEquals(1.234, first.installCostUsd(), 0);
+    assertEquals(5, read.records().get(1).origin().row());
+    assertEquals(
+        List.of(
+            "0 pipe_diameter_in changed unit-converted: The heading says millimeters: 1 value was"
+                + " converted to inches.",
+            "2 gas_holes changed code-mapped: \"true\" is read as yes. -> yes"),
+        read.findings());
+  }
+
+  @Test
+  void theSystemThatCountsFrom1904IsHonored() throws IOException {
+    book.getCTWorkbook().addNewWorkbookPr().setDate1904(true);
+    Sheet sheet = book.createSheet("requests");
+    row(sheet, 1, "site_id", "asked_on");
+    date(row(sheet, 2, "S1"), 1, dateStyle(), 45413 - 1462);
+    Read read = read();
+    assertEquals("2024-05-01", day(((Request) read.records().get(0)).askedOn()));
+    assertEquals("1=1+0+0", read.counts());
+  }
+
+  @Test
+  void aNumberThatIsNoDateCellIsNoDate() throws IOException {
+    Sheet sheet = book.createSheet("requests");
+    row(sheet, 1, "site_id", "asked_on");
+    row(sheet, 2, "S1", 45413);
+    date(row(sheet, 3, "S1"), 1, dateStyle(), 45413.5);
+    date(row(sheet, 4, "S1"), 1, dateStyle(), 60);
+    date(row(sheet, 5, "S1"), 1, dateStyle(), -1);
+    assertEquals(
+        List.of(
+            "2 asked_on set-aside unreadable-date: \"45413\" is no date, but may be a"
+                + " spreadsheet's day number. Expected YYYY-MM-DD. Row set aside. -> 2024-05-01",
+            "3 asked_on changed date-from-text: \"2024-05-01 12:00\" is read as 2024-05-01. ->"
+                + " 2024-05-01",
+            "4 asked_on set-aside out-of-range: \"1900-03-01\" is not possible here. Expected a day"
+                + " from 1950-01-01 to 2100-12-31. Row set aside.",
+            "5 asked_on set-aside unreadable-date: \"-1\" is no date. Expected YYYY-MM-DD. Row set"
+                + " aside."),
+        read().findings());
+  }
+
+  @Test
+  void formulasAreReadByTheirStoredValue() throws IOException {
+    Sheet sheet = book.createSheet("removals");
+    row(sheet, 1, "site_id", "year", "removals", "avoided");
+    Row first = row(sheet, 2, "S1", 2024);
+    first.createCell(2).setCellFormula("1+2");
+    first.getCell(2).setCellValue(3);
+    first.createCell(3).setCellFormula("A1/0");
+    first.getCell(3).setCellErrorValue(FormulaError.DIV0.getCode());
+    row(sheet, 3, "S1", 2023).createCell(2).setCellFormula("1+2");
+    Read read = read();
+    assertEquals(3, ((Removal) read.records().get(0)).removals(), 0);
+    assertEquals("2=1+1+0", read.counts());
+    assertTrue(
+        read.findings()
+            .contains(
+                "0 removals notice formula-value: 2 cells hold formulas; the values last stored for"
+                    + " them were read."),
+        read.findings().toString());
+    assertTrue(
+        read.findings()
+            .contains(
+                "2 avoided changed error-cell: \"#DIV/0!\" is an error of the spreadsheet, not a"
+                    + " value. Value left out; the row counts without it."),
+        read.findings().toString());
+  }
+
+  @Test
+  void hiddenSheetsAndMergedHeadingsAreNoticed() throws IOException {
+    Sheet sheet = book.createSheet("areas");
+    book.createSheet("Readme").createRow(0).createCell(0).setCellValue("How to fill this in");
+    book.createSheet("Sheet3");
+    row(sheet, 1, "Pond areas of 2024");
+    row(sheet, 2, "Site", "Date", "Area (ha)", null, "Method");
+    row(sheet, 3, "S1", "2024-05-01", 1, "by eye", "walked");
+    sheet.addMergedRegion(CellRangeAddress.valueOf("C2:D2"));
+    sheet.addMergedRegion(CellRangeAddress.valueOf("A1:E1"));
+    book.setSheetVisibility(0, SheetVisibility.HIDDEN);
+    book.setActiveSheet(1);
+    Read read = read();
+    assertEquals(2.471053814671653, read.only(Area.class).acres(), 1e-12);
+    assertEquals(
+        List.of(
+            "0 - notice rows-above-headings: The headings stand in row 2; 1 row above them was not"
+                + " read as data.",
+            "0 acres changed unit-converted: The heading says hectares: 1 value was converted to"
+                + " acres.",
+            "0  notice unknown-column: Column D has no heading. 1 cell in it was not read.",
+            "0 - notice hidden-sheet: The sheet is hidden. It was read all the same.",
+            "0 - notice merged-heading: The cells C2:D2 in the row of headings are merged; the"
+                + " heading was taken for the first column only.",
+            "0 - notice unrecognised-table: This sheet holds explanations, as its name says. Its 1"
+                + " row was not read."),
+        read.findings());
+    assertEquals(2, read.reports().size());
+  }
+
+  @Test
+  void longNumbersAndSharedTextsComeWhole() throws IOException {
+    Sheet sheet = book.createSheet("sites");
+    row(sheet, 1, "site_id", "watershed", "latitude");
+    row(sheet, 2, "S1", 990101010101d, 44.1234567890123);
+    row(sheet, 3, 1e15, "09010203", 1e-7);
+    Read read = read();
+    Site first = (Site) read.records().get(0);
+    assertEquals("990101010101", first.watershed());
+    assertEquals(44.1234567890123, first.latitude(), 0);
+    assertEquals("1000000000000000", ((Site) read.records().get(1)).siteId());
+    assertEquals(1e-7, ((Site) read.records().get(1)).latitude(), 0);
+    assertEquals("2=2+0+0", read.counts());
+  }
+
+  @Test
+  void textDatesOfAWorkbookAreDecidedByTheirColumn() throws IOException {
+    Sheet sheet = book.createSheet("revisits");
+    row(sheet, 1, "device_id", "visited_on", "condition");
+    row(sheet, 2, "D1", "03/04/2024", "working");
+    row(sheet, 3, "D1", "13/04/2024", "working");
+    assertEquals("2024-04-03", day(((Visit) read().records().get(0)).visitedOn()));
+  }
+
+  @Test
+  void cellsOfAWorkbookComeBackBySheetAndRow() throws IOException {
+    row(book.createSheet("Notes"), 1, "x");
+    Sheet sheet = book.createSheet("requests");
+    row(sheet, 1, "Site", "Asked");
+    date(row(sheet, 2, "S1"), 1, dateStyle(), 45413);
+    read();
+    assertEquals(
+        List.of(
+            new SourceRow(
+                7,
+                1,
+                2,
+                List.of("Site", "Asked"),
+                List.of("site_id", "asked_on"),
+                List.of("S1", "2024-05-01"))),
+        PartnerFileReader.cells(
+            Read.input(folder.resolve("north_records.xlsx")),
+            Map.of(1, new TreeSet<>(List.of(2)))));
+  }
+
+  private String unreadable(String name, byte[] content) throws IOException {
+    Read read = Read.bytes(folder, name, content);
+    assertEquals(List.of("0 file-unreadable"), read.rules());
+    assertEquals("0=0+0+0", read.counts());
+    return read.findings()
+        .get(0)
+        .replace("0 - set-aside file-unreadable: The file cannot be read: ", "")
+        .replace(". Nothing of it is counted.", "");
+  }
+
+  @Test
+  void workbooksThatCannotBeReadAreOneFinding() throws Exception {
+    ByteArrayOutputStream whole = new ByteArrayOutputStream();
+    row(book.createSheet("sites"), 1, "site_id", "town");
+    book.write(whole);
+    byte[] cut = Arrays.copyOf(whole.toByteArray(), whole.size() * 2 / 3);
+    assertTrue(unreadable("cut.xlsx", cut).startsWith("it is broken"));
+    assertEquals("it is empty", unreadable("empty.xlsx", new byte[0]));
+    assertEquals(
+        "it is not a workbook, or it is broken",
+        unreadable("text.xlsx", "site_id,town\n".getBytes(StandardCharsets.UTF_8)));
+    assertEquals(
+        "it is protected by a password. Save it without one",
+        unreadable("locked.xlsx", encrypted(whole.toByteArray())));
+    ByteArrayOutputStream old = new ByteArrayOutputStream();
+    try (HSSFWorkbook xls = new HSSFWorkbook()) {
+      xls.createSheet("sites");
+      xls.write(old);
+    }
+    assertEquals(
+        "it is a workbook of the old .xls kind. Save it as .xlsx",
+        unreadable("old.xlsx", old.toByteArray()));
+  }
+
+  private static byte[] encrypted(byte[] workbook) throws Exception {
+    ByteArrayOutputStream locked = new ByteArrayOutputStream();
+    try (POIFSFileSystem parts = new POIFSFileSystem()) {
+      Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
+      encryptor.confirmPassword("pond");
+      try (OutputStream out = encryptor.getDataStream(parts)) {
+        out.write(workbook);
+      }
+      parts.writeFilesystem(locked);
+    }
+    return locked.toByteArray();
+  }
+
+  /** A sheet whose XML breaks off: rows before the break count, and the break is told. */
+  @Test
+  void aSheetThatBreaksOffIsReadToTheBreak() throws IOException {
+    assertEquals(
+        List.of(
+            "0 - set-aside file-unreadable: Reading stopped after row 2: its content breaks off or"
+                + " is damaged (line 1 of a part). Rows below it are not counted. Save the file"
+                + " anew and run again."),
+        Read.bytes(
+                folder,
+                "sites.xlsx",
+                zipped(
+                    "<worksheet><sheetData><row><c t='inlineStr'><is><t>site_id</t></is></c><c"
+                        + " t='inlineStr'><is><t>town</t></is></c></row><row><c"
+                        + " t='inlineStr'><is><t>S1</t></is></c></row><row><c></row>"))
+            .findings());
+  }
+
+  /** An entity that stands for others a billion times over is refused, not expanded. */
+  @Test
+  void entitiesAreNotExpanded() throws IOException {
+    Read read =
+        Read.bytes(
+            folder,
+            "sites.xlsx",
+            zipped(
+                "<!DOCTYPE x [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;'>]>"
+                    + "<worksheet><sheetData><row><c t='inlineStr'><is><t>&b;</t></is></c></row>"
+                    + "</sheetData></worksheet>"));
+    assertTrue(read.rules().contains("0 file-unreadable"), read.rules().toString());
+    assertEquals(List.of(), read.records());
+  }
+
+  private static byte[] zipped(String sheet) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    String xml = "<?xml version='1.0' encoding='UTF-8'?>";
+    String main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    String office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    String relations = "http://schemas.openxmlformats.org/package/2006/relationships";
+    String type = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      entry(
+          zip,
+          "[Content_Types].xml",
+          xml
+              + "<Types xmlns='http://schemas.openxmlformats.org/package/2006/content-types'>"
+              + "<Default Extension='rels'"
+              + " ContentType='application/vnd.openxmlformats-package.relationships+xml'/>"
+              + "<Override PartName='/xl/workbook.xml' ContentType='%ssheet.main+xml'/>"
+                  .formatted(type)
+              + "<Override PartName='/xl/s.xml' ContentType='%sworksheet+xml'/></Types>"
+                  .formatted(type));
+      String one =
+          "<Relationships xmlns='%s'><Relationship Id='r1' Type='%s/%s' Target='%s'/></Relationships>";
+      entry(
+          zip,
+          "_rels/.rels",
+          xml + one.formatted(relations, office, "officeDocument", "xl/workbook.xml"));
+      entry(
+          zip,
+          "xl/_rels/workbook.xml.rels",
+          xml + one.formatted(relations, office, "worksheet", "s.xml"));
+      entry(
+          zip,
+          "xl/workbook.xml",
+          xml
+              + "<workbook xmlns='%s' xmlns:r='%s'><sheets><sheet name='Sheet1' sheetId='1' r:id='r1'/></sheets></workbook>"
+                  .formatted(main, office));
+      entry(zip, "xl/s.xml", xml + sheet);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void entry(ZipOutputStream zip, String name, String content) throws IOException {
+    zip.putNextEntry(new ZipEntry(name));
+    zip.write(content.getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
+  }
+}
