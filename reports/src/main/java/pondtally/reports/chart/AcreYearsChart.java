@@ -48,12 +48,20 @@ final class AcreYearsChart {
     List<Panel> panels = new ArrayList<>();
     Axes axes = Axes.of(all);
     groups.forEach((group, rows) -> panels.add(panel(group, rows, axes)));
-    List<List<Panel>> parts = RowPlot.parts(panels, PANELS);
+    List<List<Panel>> parts = pages(panels);
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       figures.add(figure(source, groups, parts.get(i)).part(i + 1, parts.size()));
     }
     return figures;
+  }
+
+  private static List<List<Panel>> pages(List<Panel> panels) {
+    List<List<Panel>> pages = new ArrayList<>();
+    for (int from = 0; from < panels.size(); from += PANELS) {
+      pages.add(panels.subList(from, Math.min(panels.size(), from + PANELS)));
+    }
+    return pages;
   }
 
   private static Map<String, List<Row>> yearRows(ChartSource source, String grouping) {

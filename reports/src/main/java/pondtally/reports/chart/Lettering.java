@@ -120,7 +120,7 @@ final class Lettering {
 
   private static Font load(String resource, int style) {
     try (InputStream in = Lettering.class.getResourceAsStream(resource)) {
-      return Font.createFont(Font.TRUETYPE_FONT, in);
+      return Font.createFont(Font.TRUETYPE_FONT, in).deriveFont(style, 1f);
     } catch (IOException | FontFormatException | NullPointerException e) {
       return new Font(Font.SANS_SERIF, style, 1);
     }

@@ -2,8 +2,8 @@ package pondtally.reports.chart;
 
 import java.awt.Dimension;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,10 +38,14 @@ final class SvgFile {
     drawing.draw(canvas);
     Element root = canvas.getRoot();
     describe(root, figure, drawing.height());
-    try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-      out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-      canvas.stream(root, out, false, false);
-    }
+    StringWriter text = new StringWriter();
+    canvas.stream(root, text, false, false);
+    Files.writeString(file, withoutDoctype(text.toString()), StandardCharsets.UTF_8);
+  }
+
+  /** No document type: it would point to another host, and could not stand inside a page. */
+  private static String withoutDoctype(String svg) {
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg.substring(svg.indexOf("<svg"));
   }
 
   private static Document document() {
