@@ -31,7 +31,7 @@ final class DatesAfterCut {
     setAsideYears(cluster.removals, settings);
   }
 
-  private static <T extends Sourced> void setAside(
+  static <T extends Sourced> void setAside(
       Rows<T> rows, String field, Function<T, Integer> day, CheckSettings settings) {
     for (T row : rows.list()) {
       Integer date = day.apply(row);

@@ -3,6 +3,7 @@ package pondtally.check;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import pondtally.record.Sourced;
 
 /**
@@ -14,13 +15,18 @@ final class DuplicateRows {
   private DuplicateRows() {}
 
   static void apply(OpenCluster cluster) {
-    cluster.tables().forEach(DuplicateRows::applyTo);
+    cluster.tables().forEach(rows -> applyTo(rows, Fields::content));
   }
 
-  private static <T extends Sourced> void applyTo(Rows<T> rows) {
+  /** Rows without an id of their own are copies only where one partner sent both. */
+  static <T extends Sourced> void applyWithinPartner(Rows<T> rows) {
+    applyTo(rows, row -> List.of(row.partner(), Fields.content(row)));
+  }
+
+  private static <T extends Sourced> void applyTo(Rows<T> rows, Function<T, List<Object>> content) {
     Map<List<Object>, T> first = new HashMap<>();
     for (T row : rows.list()) {
-      T earlier = first.putIfAbsent(Fields.content(row), row);
+      T earlier = first.putIfAbsent(content.apply(row), row);
       if (earlier != null) {
         rows.duplicate(row, Remark.row(CheckRule.DUPLICATE_ROW, message(earlier)));
       }

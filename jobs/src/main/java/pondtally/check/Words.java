@@ -1,6 +1,7 @@
 package pondtally.check;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,9 @@ final class Words {
 
   /** Longer values are cut in messages; the whole cell stands in the issue itself. */
   private static final int LONGEST = 40;
+
+  /** Enough to tell converted lengths apart, and no more than a reader wants. */
+  private static final int DECIMALS = 3;
 
   private Words() {}
 
@@ -25,7 +29,10 @@ final class Words {
     if (value == 0) {
       return "0";
     }
-    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+    return new BigDecimal(Double.toString(value))
+        .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** Dollars and cents. */

@@ -5,21 +5,20 @@ import java.math.BigInteger;
 
 /**
  * Sum of doubles that is the same to the last bit in whatever order they come and however parts are
- * merged. Each value is rounded once to a whole multiple of 2⁻⁴⁰ (9·10⁻¹³) and added in 128-bit
+ * merged. Each value is rounded once to a whole multiple of 2⁻⁶⁰ (9·10⁻¹⁹) and added in 128-bit
  * whole numbers, which lose nothing.
  *
- * <p>Error: at most half of 2⁻⁴⁰ for each value added (none for multiples of 2⁻⁴⁰, such as half
- * days or whole dollars), and half a unit in the last place when the result is read. Range: single
- * values below 2⁸⁵ and totals within ±2⁸⁷ (1.5·10²⁶) in size. Smaller values than 10⁻⁶ or so should
- * be scaled up first.
+ * <p>Error: none for values of 2⁻⁸ (0.004) or more in size, and at most half of 2⁻⁶⁰ for each
+ * smaller one; half a unit in the last place when the result is read. Range: single values below
+ * 2⁶⁵ and totals within ±2⁶⁷ (1.5·10²⁰) in size.
  */
 public final class ExactSum implements Serializable {
   /** Bits after the binary point. */
-  static final int FRACTION_BITS = 40;
+  static final int FRACTION_BITS = 60;
 
   private static final long serialVersionUID = 1;
-  private static final double UNITS = 0x1p40;
-  private static final double LARGEST = 0x1p85;
+  private static final double UNITS = 0x1p60;
+  private static final double LARGEST = 0x1p65;
 
   private long high;
   private long low;
@@ -30,7 +29,7 @@ public final class ExactSum implements Serializable {
   /**
    * Adds a value. Returns this.
    *
-   * @throws ArithmeticException if it is NaN, infinite or 2⁸⁵ or more in size, or if the total
+   * @throws ArithmeticException if it is NaN, infinite or 2⁶⁵ or more in size, or if the total
    *     leaves the range
    */
   public ExactSum add(double value) {
@@ -42,21 +41,22 @@ public final class ExactSum implements Serializable {
    * this; throws as {@link #add(double)}.
    */
   public ExactSum add(double value, long times) {
-    if (Math.abs(value) < 0x1p22) {
-      long units = (long) Math.rint(value * UNITS);
-      addParts(Math.multiplyHigh(units, times), units * times);
+    if (!(Math.abs(value) < LARGEST)) {
+      throw new ArithmeticException(value + " cannot be added up: it is not below 2^65 in size");
+    }
+    int shift = Math.max(0, Math.getExponent(value) - 52 + FRACTION_BITS);
+    long leading = (long) Math.rint(Math.scalb(value, FRACTION_BITS - shift));
+    if (shift < 64 && Math.abs(times) < 0x400) {
+      // Below 2^63 in size, because the leading part has 53 bits.
+      long product = leading * times;
+      addParts(shift == 0 ? product >> 63 : product >> (64 - shift), product << shift);
     } else {
-      addLarge(value, times);
+      addLarge(leading, shift, times);
     }
     return this;
   }
 
-  private void addLarge(double value, long times) {
-    if (!(Math.abs(value) < LARGEST)) {
-      throw new ArithmeticException(value + " cannot be added up: it is not below 2^85 in size");
-    }
-    int shift = Math.max(0, Math.getExponent(value) - 52 + FRACTION_BITS);
-    long leading = (long) Math.rint(Math.scalb(value, FRACTION_BITS - shift));
+  private void addLarge(long leading, int shift, long times) {
     BigInteger product =
         BigInteger.valueOf(leading).shiftLeft(shift).multiply(BigInteger.valueOf(times));
     if (product.bitLength() > 127) {
@@ -84,7 +84,7 @@ public final class ExactSum implements Serializable {
   }
 
   static ArithmeticException outOfRange() {
-    return new ArithmeticException("a total left the range of ±2^87");
+    return new ArithmeticException("a total left the range of ±2^67");
   }
 
   /** The double nearest to the sum. */

@@ -2,6 +2,7 @@ package pondtally.sample;
 
 import static pondtally.sample.Outcome.DUPLICATE;
 import static pondtally.sample.Outcome.NOTICE;
+import static pondtally.sample.Outcome.SET_ASIDE;
 import static pondtally.sample.Partner.BRACKWEN;
 import static pondtally.sample.Partner.LOWMARROW;
 import static pondtally.sample.Partner.ORRENBY;
@@ -45,7 +46,8 @@ final class ClaimFaults {
     Row again = row.copy().with("evidence", row.text("evidence").equals("log") ? "invoice" : "log");
     again.with("removals", Long.parseLong(row.text("removals")) + more);
     Sheet own = book.sheet(second, Table.REMOVALS, "");
-    book.insert(own, again, "year", "year", FaultKind.REMOVALS_TWICE, DUPLICATE, theirs, row);
+    Outcome outcome = more == 0 ? DUPLICATE : SET_ASIDE;
+    book.insert(own, again, "year", "year", FaultKind.REMOVALS_TWICE, outcome, theirs, row);
   }
 
   private void propertiesAtTwoSites() {

@@ -1,0 +1,120 @@
+package pondtally.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import pondtally.history.ClusterHistory;
+import pondtally.history.DeviceHistory;
+import pondtally.history.SiteHistory;
+import pondtally.history.Stretches;
+import pondtally.record.ClusterRecords;
+import pondtally.record.Install;
+import pondtally.record.MaterialLine;
+import pondtally.record.Visit;
+
+/**
+ * A cluster's histories with its devices sorted into groups, shared by the analyses so that each is
+ * done once.
+ */
+public final class ClusterView {
+
+  private final ClusterHistory history;
+  private final Groups groups;
+  private final Map<String, SiteHistory> sites = new LinkedHashMap<>();
+  private final SortedMap<GroupKey, List<DeviceHistory>> byGroup = new TreeMap<>();
+  private final Map<String, List<GroupKey>> groupsOfDevice = new HashMap<>();
+  private final Map<String, DeviceCost> costs;
+
+  public ClusterView(ClusterHistory history, Groups groups, CostRules costRules) {
+    this.history = history;
+    this.groups = groups;
+    this.costs = costs(history.records(), costRules);
+    for (SiteHistory site : history.sites()) {
+      sites.put(site.site().siteId(), site);
+      for (DeviceHistory device : site.devices()) {
+        List<GroupKey> keys = groups.of(device.install(), site.site());
+        groupsOfDevice.put(device.deviceId(), keys);
+        for (GroupKey key : keys) {
+          byGroup.computeIfAbsent(key, k -> new ArrayList<>()).add(device);
+        }
+      }
+    }
+  }
+
+  public ClusterHistory history() {
+    return history;
+  }
+
+  public Groups groups() {
+    return groups;
+  }
+
+  /** The site of that id; every device's site is here. */
+  public SiteHistory site(String siteId) {
+    return sites.get(siteId);
+  }
+
+  /** The cluster's devices in each group that has any, as first installed. */
+  public SortedMap<GroupKey, List<DeviceHistory>> devicesByGroup() {
+    return byGroup;
+  }
+
+  /** The groups of one device, as first installed. */
+  public List<GroupKey> groupsOf(DeviceHistory device) {
+    return groupsOfDevice.get(device.deviceId());
+  }
+
+  /** What one device cost. */
+  public DeviceCost costOf(DeviceHistory device) {
+    return costs.get(device.deviceId());
+  }
+
+  private static Map<String, DeviceCost> costs(ClusterRecords records, CostRules rules) {
+    Map<String, List<Install>> installs =
+        records.installs().stream().collect(Collectors.groupingBy(Install::deviceId));
+    Map<String, List<MaterialLine>> materials =
+        records.materials().stream().collect(Collectors.groupingBy(MaterialLine::deviceId));
+    Map<String, List<Visit>> visits =
+        records.visits().stream().collect(Collectors.groupingBy(Visit::deviceId));
+    Map<String, DeviceCost> costs = new HashMap<>();
+    installs.forEach(
+        (device, rows) -> {
+          rows.sort(Comparator.comparingInt(Install::installedOn).thenComparing(Install::origin));
+          costs.put(
+              device,
+              rules.of(
+                  rows,
+                  materials.getOrDefault(device, List.of()),
+                  visits.getOrDefault(device, List.of())));
+        });
+    return costs;
+  }
+
+  /** The time during which at least one of {@code devices} was functional, verified. */
+  public static Stretches functional(List<DeviceHistory> devices) {
+    Stretches union = Stretches.NONE;
+    for (DeviceHistory device : devices) {
+      union = union.union(device.functional());
+    }
+    return union;
+  }
+
+  /** Those of {@code devices} that stand at one of {@code siteIds}. */
+  public static List<DeviceHistory> at(List<DeviceHistory> devices, List<String> siteIds) {
+    return devices.stream().filter(device -> siteIds.contains(device.siteId())).toList();
+  }
+
+  /**
+   * Earliest entry of any of {@code devices}, half days since 1970-01-01; devices must not be
+   * empty.
+   */
+  public static int firstEntry(List<DeviceHistory> devices) {
+    return devices.stream().mapToInt(DeviceHistory::entryOn).min().orElseThrow();
+  }
+}

@@ -1,0 +1,120 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import pondtally.history.DeviceHistory;
+import pondtally.history.SiteHistory;
+import pondtally.record.Install;
+import pondtally.record.Visit;
+
+/**
+ * Who has sent what: for each partner and calendar year the newest date sent, and devices due, seen
+ * and missing.
+ */
+public final class CompletenessTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
+
+  private final int asOf;
+  private final SortedMap<String, SortedMap<Integer, Counts>> counts = new TreeMap<>();
+
+  public CompletenessTally(AnalysisSettings settings) {
+    this.asOf = settings.rules().asOf();
+  }
+
+  private static final class Counts implements Serializable {
+    private static final long serialVersionUID = 1;
+    private Integer newest;
+    private long expected;
+    private long seen;
+
+    private void sent(int day) {
+      newest = newest == null ? day : Math.max(newest, day);
+    }
+
+    private void merge(Counts other) {
+      if (other.newest != null) {
+        sent(other.newest);
+      }
+      expected += other.expected;
+      seen += other.seen;
+    }
+  }
+
+  /** Counts the devices and dated rows of a cluster. */
+  public void add(ClusterView cluster) {
+    for (Install install : cluster.history().records().installs()) {
+      counts(install.partner(), year(install.installedOn())).sent(install.installedOn());
+    }
+    for (Visit visit : cluster.history().records().visits()) {
+      counts(visit.partner(), year(visit.visitedOn())).sent(visit.visitedOn());
+    }
+    for (SiteHistory site : cluster.history().sites()) {
+      for (DeviceHistory device : site.devices()) {
+        addDevice(cluster, device);
+      }
+    }
+  }
+
+  private void addDevice(ClusterView cluster, DeviceHistory device) {
+    int last = device.endedOn() == null ? year(asOf) : year(Math.floorDiv(device.endedOn(), 2));
+    for (int y = year(Math.floorDiv(device.entryOn(), 2)); y <= last; y++) {
+      Counts c = counts(device.install().partner(), y);
+      c.expected++;
+      int year = y;
+      boolean seen =
+          cluster.history().records().visits().stream()
+              .anyMatch(
+                  visit ->
+                      visit.deviceId().equals(device.deviceId())
+                          && year(visit.visitedOn()) == year);
+      c.seen += seen ? 1 : 0;
+    }
+  }
+
+  private static int year(int day) {
+    return LocalDate.ofEpochDay(day).getYear();
+  }
+
+  private Counts counts(String partner, int year) {
+    return counts
+        .computeIfAbsent(partner, p -> new TreeMap<>())
+        .computeIfAbsent(year, y -> new Counts());
+  }
+
+  /** Adds what another tally counted. */
+  public void merge(CompletenessTally other) {
+    other.counts.forEach(
+        (partner, byYear) -> byYear.forEach((year, more) -> counts(partner, year).merge(more)));
+  }
+
+  /** One row of the result table {@code completeness}. */
+  public record Row(
+      String partner,
+      Integer year,
+      Integer lastDateSent,
+      Long devicesExpected,
+      Long devicesSeen,
+      Long devicesMissing) {}
+
+  /** The rows of the result table. */
+  public List<Row> rows() {
+    return counts.entrySet().stream()
+        .flatMap(
+            partner ->
+                partner.getValue().entrySet().stream()
+                    .map(
+                        year ->
+                            new Row(
+                                partner.getKey(),
+                                year.getKey(),
+                                year.getValue().newest,
+                                year.getValue().expected,
+                                year.getValue().seen,
+                                year.getValue().expected - year.getValue().seen)))
+        .toList();
+  }
+}

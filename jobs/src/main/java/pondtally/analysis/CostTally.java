@@ -1,0 +1,172 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import pondtally.analysis.CostLine.Payment;
+import pondtally.analysis.CostLine.Stage;
+import pondtally.history.DeviceHistory;
+import pondtally.stats.ExactSum;
+
+/**
+ * What was spent, in dollars of the base year, by group and fiscal year up to the end of the
+ * period.
+ */
+public final class CostTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
+
+  private final AnalysisSettings settings;
+  private final SortedMap<GroupKey, SortedMap<String, Sums>> sums = new TreeMap<>();
+
+  public CostTally(AnalysisSettings settings) {
+    this.settings = settings;
+  }
+
+  /** Sums of one group in one year. */
+  public static final class Sums implements Serializable {
+    private static final long serialVersionUID = 1;
+    private long sites;
+    private long devices;
+    private long costed;
+    private final ExactSum build = new ExactSum();
+    private final ExactSum upkeep = new ExactSum();
+    private final ExactSum inKind = new ExactSum();
+    private final ExactSum volunteerHours = new ExactSum();
+    private long linesBeforeIndex;
+
+    private void merge(Sums other) {
+      sites += other.sites;
+      devices += other.devices;
+      costed += other.costed;
+      build.merge(other.build);
+      upkeep.merge(other.upkeep);
+      inKind.merge(other.inKind);
+      volunteerHours.merge(other.volunteerHours);
+      linesBeforeIndex += other.linesBeforeIndex;
+    }
+  }
+
+  /** Adds the costs of a cluster. */
+  public void add(ClusterView cluster) {
+    int end = settings.endHalfDay();
+    cluster
+        .devicesByGroup()
+        .forEach(
+            (key, devices) -> {
+              int start =
+                  2 * devices.stream().mapToInt(d -> d.install().installedOn()).min().orElseThrow();
+              for (Years.Span span : Years.spans(settings.fiscalYears(), start, end)) {
+                addSpan(sums(key, span.label()), cluster, devices, span);
+              }
+            });
+  }
+
+  private static void addSpan(
+      Sums sums, ClusterView cluster, List<DeviceHistory> devices, Years.Span span) {
+    Set<String> sites = new HashSet<>();
+    for (DeviceHistory device : devices) {
+      DeviceCost cost = cluster.costOf(device);
+      if (inService(device, span)) {
+        sites.add(device.siteId());
+        sums.devices++;
+        sums.costed += cost.built() ? 1 : 0;
+      }
+      for (CostLine line : cost.lines()) {
+        if (within(line.day(), span)) {
+          addLine(sums, line);
+        }
+      }
+      for (DeviceCost.DatedHours hours : cost.volunteerHours()) {
+        if (within(hours.day(), span)) {
+          sums.volunteerHours.add(hours.hours());
+        }
+      }
+    }
+    sums.sites += sites.size();
+  }
+
+  private static boolean inService(DeviceHistory device, Years.Span span) {
+    return 2 * device.install().installedOn() < span.to()
+        && (device.endedOn() == null || device.endedOn() >= span.from());
+  }
+
+  private static boolean within(int day, Years.Span span) {
+    return 2L * day >= span.from() && 2L * day < span.to();
+  }
+
+  private static void addLine(Sums sums, CostLine line) {
+    if (line.realUsd() == null) {
+      sums.linesBeforeIndex++;
+    } else if (line.payment() != Payment.CASH) {
+      sums.inKind.add(line.realUsd());
+    } else if (line.stage() == Stage.BUILD) {
+      sums.build.add(line.realUsd());
+    } else {
+      sums.upkeep.add(line.realUsd());
+    }
+  }
+
+  private Sums sums(GroupKey key, String year) {
+    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+  }
+
+  /** Adds what another tally summed. */
+  public void merge(CostTally other) {
+    other.sums.forEach(
+        (key, byYear) -> byYear.forEach((year, more) -> sums(key, year).merge(more)));
+  }
+
+  /** One row of the result table {@code costs}. */
+  public record Row(
+      String grouping,
+      String group,
+      String year,
+      Long sites,
+      Long devices,
+      Long devicesCosted,
+      Double buildUsd,
+      Double upkeepUsd,
+      Double inKindUsd,
+      Double estimatedUsd,
+      Double totalUsd,
+      Double volunteerHours,
+      Integer baseYear) {}
+
+  /**
+   * The rows of the result table; sums are empty where no device of the group has a recorded cost.
+   */
+  public List<Row> rows() {
+    return sums.entrySet().stream()
+        .flatMap(
+            group ->
+                group.getValue().entrySet().stream()
+                    .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
+        .toList();
+  }
+
+  private Row row(GroupKey key, String year, Sums s) {
+    ExactSum total = new ExactSum();
+    total.merge(s.build);
+    total.merge(s.upkeep);
+    total.merge(s.inKind);
+    boolean known = s.costed > 0 || total.result() != 0;
+    return new Row(
+        key.grouping().code(),
+        key.group(),
+        year,
+        s.sites,
+        s.devices,
+        s.costed,
+        known ? s.build.result() : null,
+        known ? s.upkeep.result() : null,
+        known ? s.inKind.result() : null,
+        null,
+        known ? total.result() : null,
+        s.volunteerHours.result(),
+        settings.baseYear());
+  }
+}

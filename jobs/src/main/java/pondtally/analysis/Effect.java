@@ -1,0 +1,125 @@
+package pondtally.analysis;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import pondtally.history.DeviceHistory;
+import pondtally.history.PondHistory;
+import pondtally.history.PropertyHistory;
+import pondtally.history.SiteHistory;
+import pondtally.record.Removal;
+
+/**
+ * What the devices of one group in one cluster cost and brought, from their first install to the
+ * end of the period.
+ *
+ * @param costed whether the building cost of every device is recorded
+ * @param cashUsd dollars of the base year paid in cash
+ * @param allUsd cash, in-kind lines and valued volunteer hours
+ * @param properties distinct properties with at least one verified functional day
+ * @param propertyYears verified functional time of those properties
+ * @param acreYears wetland area over verified functional time; null where a pond was never measured
+ * @param removalsAvoided null where no year could be computed for a site
+ * @param functionalDeviceYears verified functional time of the devices
+ */
+record Effect(
+    boolean costed,
+    double cashUsd,
+    double allUsd,
+    double properties,
+    double propertyYears,
+    Double acreYears,
+    Double removalsAvoided,
+    double functionalDeviceYears) {
+
+  private static final double DAYS_PER_YEAR = 365.25;
+
+  static Effect of(ClusterView cluster, List<DeviceHistory> devices, AnalysisSettings settings) {
+    int end = settings.endHalfDay();
+    boolean costed = true;
+    double cash = 0;
+    double all = 0;
+    double functional = 0;
+    SortedSet<String> siteIds = new TreeSet<>();
+    for (DeviceHistory device : devices) {
+      DeviceCost cost = cluster.costOf(device);
+      costed &= cost.built();
+      for (CostLine line : cost.lines()) {
+        if (2 * line.day() < end && line.realUsd() != null) {
+          all += line.realUsd();
+          cash += line.payment() == CostLine.Payment.CASH ? line.realUsd() : 0;
+        }
+      }
+      functional += device.functional().within(Integer.MIN_VALUE, end).days() / DAYS_PER_YEAR;
+      siteIds.add(device.siteId());
+    }
+    double[] properties = properties(cluster, devices, end);
+    return new Effect(
+        costed,
+        cash,
+        all,
+        properties[0],
+        properties[1],
+        acreYears(cluster, devices, end),
+        removalsAvoided(cluster, devices, siteIds, settings),
+        functional);
+  }
+
+  private static double[] properties(ClusterView cluster, List<DeviceHistory> devices, int end) {
+    double count = 0;
+    double years = 0;
+    for (PropertyHistory property : cluster.history().properties()) {
+      List<DeviceHistory> here = ClusterView.at(devices, property.siteIds());
+      long halfDays =
+          PropertyTally.protectedBy(property, here).within(Integer.MIN_VALUE, end).halfDays();
+      count += halfDays >= 2 ? 1 : 0;
+      years += halfDays / (2 * DAYS_PER_YEAR);
+    }
+    return new double[] {count, years};
+  }
+
+  private static Double acreYears(ClusterView cluster, List<DeviceHistory> devices, int end) {
+    double sum = 0;
+    for (PondHistory pond : cluster.history().ponds()) {
+      List<DeviceHistory> here = ClusterView.at(devices, pond.siteIds());
+      if (here.isEmpty()) {
+        continue;
+      }
+      if (pond.area() == null) {
+        return null;
+      }
+      sum +=
+          pond.area().acreDays(ClusterView.functional(here).within(Integer.MIN_VALUE, end))
+              / DAYS_PER_YEAR;
+    }
+    return sum;
+  }
+
+  private static Double removalsAvoided(
+      ClusterView cluster,
+      List<DeviceHistory> devices,
+      SortedSet<String> siteIds,
+      AnalysisSettings settings) {
+    Map<String, Map<Integer, Removal>> reports = RemovalTally.reports(cluster);
+    double sum = 0;
+    for (String siteId : siteIds) {
+      SiteHistory site = cluster.site(siteId);
+      List<DeviceHistory> here = ClusterView.at(devices, List.of(siteId));
+      boolean any = false;
+      for (Removal report : reports.getOrDefault(siteId, Map.of()).values()) {
+        Double avoided =
+            RemovalTally.avoided(
+                site, here, ClusterView.firstEntry(here), report.year(), report, settings);
+        if (avoided != null) {
+          sum += avoided;
+          any = true;
+        }
+      }
+      if (!any) {
+        return null;
+      }
+    }
+    return sum;
+  }
+}

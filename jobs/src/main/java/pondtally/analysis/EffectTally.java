@@ -1,0 +1,199 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import pondtally.analysis.GroupKey.Grouping;
+import pondtally.stats.Bootstrap;
+import pondtally.stats.ExactSum;
+import pondtally.stats.Limits;
+import pondtally.stats.PoissonWeights;
+
+/**
+ * What one unit of outcome cost, by group, with the sums of every bootstrap resample of the
+ * clusters. A cluster's weight in a resample depends on its name, the seed and the resample's
+ * number alone, so that one pass over the data is enough and the answer is the same wherever it was
+ * counted. Resampled sums are held in millionths, as whole numbers, so that their order does not
+ * matter.
+ */
+public final class EffectTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
+  private static final double MILLION = 1e6;
+  private static final double LEVEL = 0.95;
+
+  /** Groupings for which unit costs are worked out. */
+  private static final Set<Grouping> GROUPINGS =
+      EnumSet.of(
+          Grouping.ALL,
+          Grouping.PIPE,
+          Grouping.KIND,
+          Grouping.WATERSHED,
+          Grouping.BUILD,
+          Grouping.SETTING);
+
+  private final AnalysisSettings settings;
+  private final SortedMap<GroupKey, Map<Measure, Sums>> sums = new TreeMap<>();
+
+  public EffectTally(AnalysisSettings settings) {
+    this.settings = settings;
+  }
+
+  private static final class Sums implements Serializable {
+    private static final long serialVersionUID = 1;
+    private long clusters;
+    private long leftOut;
+    private final ExactSum cash = new ExactSum();
+    private final ExactSum all = new ExactSum();
+    private final ExactSum units = new ExactSum();
+    private final long[] cashDraws;
+    private final long[] allDraws;
+    private final long[] unitDraws;
+
+    Sums(int resamples) {
+      cashDraws = new long[resamples];
+      allDraws = new long[resamples];
+      unitDraws = new long[resamples];
+    }
+
+    private void add(Effect effect, double denominator, byte[] weights) {
+      clusters++;
+      cash.add(effect.cashUsd());
+      all.add(effect.allUsd());
+      units.add(denominator);
+      addDraws(cashDraws, effect.cashUsd(), weights);
+      addDraws(allDraws, effect.allUsd(), weights);
+      addDraws(unitDraws, denominator, weights);
+    }
+
+    private static void addDraws(long[] draws, double amount, byte[] weights) {
+      long millionths = Math.round(amount * MILLION);
+      for (int i = 0; i < draws.length; i++) {
+        draws[i] += weights[i] * millionths;
+      }
+    }
+
+    private void merge(Sums other) {
+      clusters += other.clusters;
+      leftOut += other.leftOut;
+      cash.merge(other.cash);
+      all.merge(other.all);
+      units.merge(other.units);
+      mergeDraws(cashDraws, other.cashDraws);
+      mergeDraws(allDraws, other.allDraws);
+      mergeDraws(unitDraws, other.unitDraws);
+    }
+
+    private static void mergeDraws(long[] draws, long[] more) {
+      for (int i = 0; i < draws.length; i++) {
+        draws[i] += more[i];
+      }
+    }
+  }
+
+  /** Adds a cluster. */
+  public void add(ClusterView cluster) {
+    byte[] weights = new byte[settings.resamples()];
+    PoissonWeights.of(settings.seed(), cluster.history().records().cluster()).fill(weights);
+    cluster
+        .devicesByGroup()
+        .forEach(
+            (key, devices) -> {
+              if (GROUPINGS.contains(key.grouping())) {
+                addEffect(key, Effect.of(cluster, devices, settings), weights);
+              }
+            });
+  }
+
+  private void addEffect(GroupKey key, Effect effect, byte[] weights) {
+    for (Measure measure : Measure.values()) {
+      Sums s = sums(key, measure);
+      Double denominator = measure.denominator(effect);
+      if (!effect.costed() || denominator == null) {
+        s.leftOut++;
+      } else {
+        s.add(effect, denominator, weights);
+      }
+    }
+  }
+
+  private Sums sums(GroupKey key, Measure measure) {
+    return sums.computeIfAbsent(key, k -> new EnumMap<>(Measure.class))
+        .computeIfAbsent(measure, m -> new Sums(settings.resamples()));
+  }
+
+  /** Adds what another tally summed. */
+  public void merge(EffectTally other) {
+    other.sums.forEach(
+        (key, byMeasure) -> byMeasure.forEach((measure, more) -> sums(key, measure).merge(more)));
+  }
+
+  /** One row of the result table {@code cost_effectiveness}. */
+  public record Row(
+      String grouping,
+      String group,
+      String year,
+      String measure,
+      String basis,
+      Double numeratorUsd,
+      Double denominator,
+      Double valueUsd,
+      Double lower,
+      Double upper,
+      Integer resamples,
+      Integer undefinedResamples,
+      Long clusters,
+      Long clustersLeftOut) {}
+
+  /** The rows of the result table: each measure in cash alone, and with in-kind value. */
+  public List<Row> rows() {
+    List<Row> rows = new ArrayList<>();
+    sums.forEach(
+        (key, byMeasure) ->
+            byMeasure.forEach(
+                (measure, s) -> {
+                  rows.add(row(key, measure, "cash", s, s.cash, s.cashDraws));
+                  rows.add(row(key, measure, "cash-and-in-kind", s, s.all, s.allDraws));
+                }));
+    return rows;
+  }
+
+  private Row row(
+      GroupKey key, Measure measure, String basis, Sums s, ExactSum numerator, long[] numerators) {
+    boolean any = s.clusters > 0;
+    double units = s.units.result();
+    boolean defined = any && units > 0;
+    Bootstrap draws = Bootstrap.of(ratios(numerators, s.unitDraws), LEVEL);
+    Limits limits = defined && s.clusters > 1 ? draws.percentile() : Limits.none();
+    return new Row(
+        key.grouping().code(),
+        key.group(),
+        Years.ALL,
+        measure.code(),
+        basis,
+        any ? numerator.result() : null,
+        any ? units : null,
+        defined ? numerator.result() / units : null,
+        Cells.of(limits.lower()),
+        Cells.of(limits.upper()),
+        draws.resamples(),
+        draws.undefined(),
+        s.clusters,
+        s.leftOut);
+  }
+
+  /** The ratio in each resample; NaN where nothing was drawn to divide by. */
+  private static double[] ratios(long[] numerators, long[] denominators) {
+    double[] ratios = new double[numerators.length];
+    for (int i = 0; i < ratios.length; i++) {
+      ratios[i] = denominators[i] > 0 ? (double) numerators[i] / denominators[i] : Double.NaN;
+    }
+    return ratios;
+  }
+}

@@ -1,0 +1,47 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.util.Comparator;
+import java.util.Locale;
+
+/**
+ * A group of devices, for example {@code pipe} / {@code dual 12 in}.
+ *
+ * @param grouping what the groups are made by
+ * @param group the group's value; {@code all} where there is one group
+ */
+public record GroupKey(Grouping grouping, String group)
+    implements Comparable<GroupKey>, Serializable {
+
+  /** The group of all devices. */
+  public static final GroupKey ALL = new GroupKey(Grouping.ALL, "all");
+
+  /** What is said where the value was not recorded. */
+  public static final String UNKNOWN = "unknown";
+
+  private static final Comparator<GroupKey> ORDER =
+      Comparator.comparing(GroupKey::grouping).thenComparing(GroupKey::group);
+
+  @Override
+  public int compareTo(GroupKey other) {
+    return ORDER.compare(this, other);
+  }
+
+  /** What the groups of a program can be made by. */
+  public enum Grouping {
+    ALL,
+    PIPE,
+    KIND,
+    WATERSHED,
+    PIPE_IN_WATERSHED,
+    CREW,
+    COHORT,
+    BUILD,
+    SETTING;
+
+    /** As written in result tables. */
+    public String code() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

@@ -1,0 +1,113 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import pondtally.history.DeviceHistory;
+import pondtally.history.FailureDating;
+import pondtally.history.Life;
+import pondtally.history.SiteHistory;
+import pondtally.record.Cause;
+import pondtally.stats.CountedLives;
+import pondtally.stats.RiskTable;
+
+/**
+ * Service lives counted by age at entry and exit, for each group: all that curves, incidence and
+ * tests need, however many devices there are. Ages are days.
+ */
+public final class LifeTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
+
+  /** Outcome of a life that was still not failed when its follow-up ended. */
+  public static final int CENSORED = 0;
+
+  /** Outcome of a life that ended by retirement. Outcomes in between are causes of failure. */
+  public static final int RETIRED = Cause.values().length + 1;
+
+  private final FailureDating dating;
+  private final SortedMap<GroupKey, CountedLives> lives = new TreeMap<>();
+  private final SortedMap<GroupKey, Long> devices = new TreeMap<>();
+
+  public LifeTally(FailureDating dating) {
+    this.dating = dating;
+  }
+
+  /** Counts the lives of a cluster. */
+  public void add(ClusterView cluster) {
+    for (SiteHistory site : cluster.history().sites()) {
+      for (DeviceHistory device : site.devices()) {
+        add(cluster.groups(), site, device);
+      }
+    }
+  }
+
+  private void add(Groups groups, SiteHistory site, DeviceHistory device) {
+    Set<GroupKey> seen = new HashSet<>();
+    for (Life life : device.lives()) {
+      double entry = life.entryAge() / 2.0;
+      double exit = life.exitAge(dating) / 2.0;
+      if (!life.followed() || exit <= entry) {
+        continue;
+      }
+      for (GroupKey key : groups.of(life.design(), site.site(), life.openedOn() / 2)) {
+        lives
+            .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
+            .add(entry, exit, outcome(life));
+        if (seen.add(key)) {
+          devices.merge(key, 1L, Long::sum);
+        }
+      }
+    }
+  }
+
+  private static int outcome(Life life) {
+    if (life.failed()) {
+      return 1 + life.firstFailure().cause().ordinal();
+    }
+    return life.retired() != null ? RETIRED : CENSORED;
+  }
+
+  /** Adds what another tally counted. */
+  public void merge(LifeTally other) {
+    other.lives.forEach(
+        (key, counts) ->
+            lives.computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED)).merge(counts));
+    other.devices.forEach((key, count) -> devices.merge(key, count, Long::sum));
+  }
+
+  /** Groups of one grouping, in order. */
+  public List<GroupKey> groups(GroupKey.Grouping grouping) {
+    List<GroupKey> keys = new ArrayList<>();
+    for (GroupKey key : lives.keySet()) {
+      if (key.grouping() == grouping) {
+        keys.add(key);
+      }
+    }
+    return keys;
+  }
+
+  /** Counted lives of each group that has any. */
+  public Map<GroupKey, CountedLives> lives() {
+    return lives;
+  }
+
+  /**
+   * At risk, first failures (of any cause) and censored or retired by age in days; the group must
+   * have lives.
+   */
+  public RiskTable failures(GroupKey key) {
+    return lives.get(key).eventsOf(IntStream.range(1, RETIRED).toArray());
+  }
+
+  /** Devices with follow-up in a group. */
+  public long devices(GroupKey key) {
+    return devices.getOrDefault(key, 0L);
+  }
+}

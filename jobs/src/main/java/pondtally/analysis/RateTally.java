@@ -1,0 +1,189 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import pondtally.analysis.GroupKey.Grouping;
+import pondtally.history.DeviceHistory;
+import pondtally.history.Failure;
+import pondtally.history.Life;
+import pondtally.history.SiteHistory;
+import pondtally.history.Stretch;
+import pondtally.history.Stretches;
+import pondtally.record.Cause;
+import pondtally.stats.CountedLives;
+
+/**
+ * All failures, repeated ones too, and the time during which a failure could happen, by group and
+ * fiscal year; and for each pipe type in each watershed the ages at which that time was spent.
+ * Failures are dated by their midpoint.
+ */
+public final class RateTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
+
+  /** Year label of the whole record. */
+  public static final String ALL_YEARS = "all";
+
+  private final FiscalYears years;
+  private final SortedMap<GroupKey, SortedMap<String, Counts>> counts = new TreeMap<>();
+  private final SortedMap<GroupKey, SortedMap<Cause, Long>> causes = new TreeMap<>();
+  private final SortedMap<String, SortedMap<String, CountedLives>> agesByWatershedAndPipe =
+      new TreeMap<>();
+
+  public RateTally(FiscalYears years) {
+    this.years = years;
+  }
+
+  /** Devices, failures and exposure of one group in one year. */
+  public static final class Counts implements Serializable {
+    private static final long serialVersionUID = 1;
+    private long devices;
+    private long failures;
+    private long exposureHalfDays;
+
+    public long devices() {
+      return devices;
+    }
+
+    public long failures() {
+      return failures;
+    }
+
+    /** Time while not failed, device-years of 365.25 days. */
+    public double deviceYears() {
+      return exposureHalfDays / (2 * 365.25);
+    }
+
+    private void merge(Counts other) {
+      devices += other.devices;
+      failures += other.failures;
+      exposureHalfDays += other.exposureHalfDays;
+    }
+  }
+
+  /** Counts the devices of a cluster. */
+  public void add(ClusterView cluster) {
+    for (SiteHistory site : cluster.history().sites()) {
+      for (DeviceHistory device : site.devices()) {
+        addDevice(cluster.groups(), site, device);
+      }
+    }
+  }
+
+  private void addDevice(Groups groups, SiteHistory site, DeviceHistory device) {
+    Set<List<Object>> seen = new HashSet<>();
+    List<Life> lives = device.lives();
+    for (int i = 0; i < lives.size(); i++) {
+      Life life = lives.get(i);
+      int end = i + 1 < lives.size() ? lives.get(i + 1).openedOn() : Integer.MAX_VALUE;
+      Stretches exposed = device.functional().within(life.openedOn(), end);
+      List<Failure> failures =
+          device.failures().stream().filter(failure -> failure.life() == life.number()).toList();
+      if (exposed.isEmpty() && failures.isEmpty()) {
+        continue;
+      }
+      List<GroupKey> keys = groups.of(life.design(), site.site(), life.openedOn() / 2);
+      for (GroupKey key : keys) {
+        addTo(key, exposed, failures, seen);
+      }
+      addAges(keys, life, exposed, failures);
+    }
+  }
+
+  private void addTo(
+      GroupKey key, Stretches exposed, List<Failure> failures, Set<List<Object>> seen) {
+    addStretch(key, ALL_YEARS, exposed.halfDays(), seen);
+    for (Stretch stretch : exposed.list()) {
+      int from = stretch.from();
+      while (from < stretch.to()) {
+        int year = years.of(from / 2);
+        int to = Math.min(stretch.to(), 2 * years.firstDay(year + 1));
+        addStretch(key, Integer.toString(year), (long) to - from, seen);
+        from = to;
+      }
+    }
+    for (Failure failure : failures) {
+      count(key, ALL_YEARS).failures++;
+      count(key, Integer.toString(years.of(failure.midpoint() / 2))).failures++;
+      causes.computeIfAbsent(key, k -> new TreeMap<>()).merge(failure.cause(), 1L, Long::sum);
+    }
+  }
+
+  private void addStretch(GroupKey key, String year, long halfDays, Set<List<Object>> seen) {
+    Counts count = count(key, year);
+    count.exposureHalfDays += halfDays;
+    if (seen.add(List.of(key, year))) {
+      count.devices++;
+    }
+  }
+
+  private void addAges(List<GroupKey> keys, Life life, Stretches exposed, List<Failure> failures) {
+    CountedLives ages =
+        agesByWatershedAndPipe
+            .computeIfAbsent(group(keys, Grouping.WATERSHED), k -> new TreeMap<>())
+            .computeIfAbsent(group(keys, Grouping.PIPE), k -> CountedLives.ofOneKind());
+    for (Stretch stretch : exposed.list()) {
+      boolean failed = failures.stream().anyMatch(failure -> failure.midpoint() == stretch.to());
+      ages.add(
+          (stretch.from() - life.openedOn()) / 2.0,
+          (stretch.to() - life.openedOn()) / 2.0,
+          failed ? 1 : 0);
+    }
+  }
+
+  private static String group(List<GroupKey> keys, Grouping grouping) {
+    for (GroupKey key : keys) {
+      if (key.grouping() == grouping) {
+        return key.group();
+      }
+    }
+    throw new IllegalStateException("no group by " + grouping);
+  }
+
+  private Counts count(GroupKey key, String year) {
+    return counts
+        .computeIfAbsent(key, k -> new TreeMap<>())
+        .computeIfAbsent(year, y -> new Counts());
+  }
+
+  /** Adds what another tally counted. */
+  public void merge(RateTally other) {
+    other.counts.forEach(
+        (key, byYear) -> byYear.forEach((year, count) -> count(key, year).merge(count)));
+    other.causes.forEach(
+        (key, byCause) ->
+            byCause.forEach(
+                (cause, n) ->
+                    causes.computeIfAbsent(key, k -> new TreeMap<>()).merge(cause, n, Long::sum)));
+    other.agesByWatershedAndPipe.forEach(
+        (watershed, byPipe) ->
+            byPipe.forEach(
+                (pipe, ages) ->
+                    agesByWatershedAndPipe
+                        .computeIfAbsent(watershed, k -> new TreeMap<>())
+                        .computeIfAbsent(pipe, k -> CountedLives.ofOneKind())
+                        .merge(ages)));
+  }
+
+  /** Counts by group and year. */
+  public SortedMap<GroupKey, SortedMap<String, Counts>> counts() {
+    return counts;
+  }
+
+  /** Failures by group and cause. */
+  public SortedMap<GroupKey, SortedMap<Cause, Long>> causes() {
+    return causes;
+  }
+
+  /**
+   * Stretches at risk by age (days), by watershed and pipe type; outcome 1 where the stretch ended
+   * by a failure.
+   */
+  public SortedMap<String, SortedMap<String, CountedLives>> agesByWatershedAndPipe() {
+    return agesByWatershedAndPipe;
+  }
+}

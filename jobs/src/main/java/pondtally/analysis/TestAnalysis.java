@@ -1,0 +1,129 @@
+package pondtally.analysis;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import pondtally.analysis.GroupKey.Grouping;
+import pondtally.stats.LogRank;
+import pondtally.stats.LogRankWeight;
+import pondtally.stats.RiskTable;
+
+/**
+ * Whether survival differs between groups: the log-rank test over all groups of a grouping and for
+ * each pair, and between pipe types also stratified by watershed, since the crew that uses one pipe
+ * works in one valley. Groups with fewer devices than {@code groups_below}, and devices whose group
+ * is not recorded, are left out of the tests.
+ */
+public final class TestAnalysis {
+
+  private static final String TEST = "log-rank";
+  private static final List<Grouping> GROUPINGS =
+      List.of(
+          Grouping.PIPE,
+          Grouping.KIND,
+          Grouping.WATERSHED,
+          Grouping.CREW,
+          Grouping.COHORT,
+          Grouping.BUILD,
+          Grouping.SETTING);
+
+  private TestAnalysis() {}
+
+  /** One row of the result table {@code group_tests}. */
+  public record Row(
+      String test,
+      String grouping,
+      String strata,
+      String groupA,
+      String groupB,
+      Double statistic,
+      Integer df,
+      Double pValue,
+      Double pAdjusted) {}
+
+  /** The rows of the result table. */
+  public static List<Row> rows(LifeTally tally, int groupsBelow) {
+    List<Row> rows = new ArrayList<>();
+    for (Grouping grouping : GROUPINGS) {
+      List<GroupKey> groups = comparable(tally, grouping, groupsBelow);
+      if (groups.size() < 2) {
+        continue;
+      }
+      List<RiskTable> tables = groups.stream().map(tally::failures).toList();
+      addTests(rows, grouping, null, groups, List.of(tables));
+      if (grouping == Grouping.PIPE) {
+        addTests(rows, grouping, "watershed", groups, byWatershed(tally, groups));
+      }
+    }
+    return rows;
+  }
+
+  private static List<GroupKey> comparable(LifeTally tally, Grouping grouping, int groupsBelow) {
+    return tally.groups(grouping).stream()
+        .filter(key -> tally.devices(key) >= groupsBelow)
+        .filter(
+            key ->
+                !key.group().equals(GroupKey.UNKNOWN)
+                    && !key.group().equals(Groups.COARSER)
+                    && !key.group().equals("not-judged"))
+        .toList();
+  }
+
+  /** For each watershed, the lives of each pipe type there. */
+  private static List<List<RiskTable>> byWatershed(LifeTally tally, List<GroupKey> pipes) {
+    Map<String, List<RiskTable>> strata = new LinkedHashMap<>();
+    for (GroupKey watershed : tally.groups(Grouping.WATERSHED)) {
+      List<RiskTable> tables = new ArrayList<>();
+      for (GroupKey pipe : pipes) {
+        GroupKey both =
+            new GroupKey(Grouping.PIPE_IN_WATERSHED, watershed.group() + " / " + pipe.group());
+        tables.add(tally.lives().containsKey(both) ? tally.failures(both) : RiskTable.empty());
+      }
+      strata.put(watershed.group(), tables);
+    }
+    return List.copyOf(strata.values());
+  }
+
+  private static void addTests(
+      List<Row> rows,
+      Grouping grouping,
+      String strata,
+      List<GroupKey> groups,
+      List<List<RiskTable>> tables) {
+    LogRank all = LogRank.stratified(tables, LogRankWeight.LOG_RANK);
+    rows.add(row(grouping, strata, null, null, all, OptionalDouble.empty()));
+    if (groups.size() > 2) {
+      for (LogRank.Pair pair : LogRank.pairwise(tables, LogRankWeight.LOG_RANK)) {
+        rows.add(
+            row(
+                grouping,
+                strata,
+                groups.get(pair.first()).group(),
+                groups.get(pair.second()).group(),
+                pair.test(),
+                pair.adjustedP()));
+      }
+    }
+  }
+
+  private static Row row(
+      Grouping grouping,
+      String strata,
+      String groupA,
+      String groupB,
+      LogRank test,
+      OptionalDouble adjusted) {
+    return new Row(
+        TEST,
+        grouping.code(),
+        strata,
+        groupA,
+        groupB,
+        Cells.of(test.chiSquare()),
+        test.degreesOfFreedom(),
+        Cells.of(test.pValue()),
+        Cells.of(adjusted));
+  }
+}

@@ -1,0 +1,161 @@
+package pondtally.analysis;
+
+import java.io.Serializable;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import pondtally.history.DeviceHistory;
+import pondtally.history.PondHistory;
+import pondtally.history.Stretches;
+import pondtally.stats.ExactSum;
+
+/**
+ * Wetland kept, by group and fiscal year. A pond counts once however many devices and sites it has;
+ * a stock is taken at the end of a year and never added up over years.
+ */
+public final class WetlandTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
+
+  /** Hectares in an acre (international acre, 4,046.8564224 square meters). */
+  public static final double HECTARES_PER_ACRE = 0.40468564224;
+
+  private static final double DAYS_PER_YEAR = 365.25;
+
+  private final AnalysisSettings settings;
+  private final SortedMap<GroupKey, SortedMap<String, Sums>> sums = new TreeMap<>();
+
+  public WetlandTally(AnalysisSettings settings) {
+    this.settings = settings;
+  }
+
+  private static final class Sums implements Serializable {
+    private static final long serialVersionUID = 1;
+    private long sites;
+    private long sitesMeasured;
+    private long ponds;
+    private long pondsWithLowering;
+    private final ExactSum before = new ExactSum();
+    private final ExactSum verified = new ExactSum();
+    private final ExactSum unverified = new ExactSum();
+    private final ExactSum acreYears = new ExactSum();
+    private final ExactSum extrapolated = new ExactSum();
+    private final ExactSum lowered = new ExactSum();
+
+    private void merge(Sums other) {
+      sites += other.sites;
+      sitesMeasured += other.sitesMeasured;
+      ponds += other.ponds;
+      pondsWithLowering += other.pondsWithLowering;
+      before.merge(other.before);
+      verified.merge(other.verified);
+      unverified.merge(other.unverified);
+      acreYears.merge(other.acreYears);
+      extrapolated.merge(other.extrapolated);
+      lowered.merge(other.lowered);
+    }
+  }
+
+  /** Adds the ponds of a cluster. */
+  public void add(ClusterView cluster) {
+    for (PondHistory pond : cluster.history().ponds()) {
+      PondGroups.of(cluster, pond)
+          .forEach(
+              (key, devices) -> {
+                int start = ClusterView.firstEntry(devices);
+                for (Years.Span span :
+                    Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
+                  if (start < span.to()) {
+                    addSpan(key, pond, devices, span);
+                  }
+                }
+              });
+    }
+  }
+
+  private void addSpan(
+      GroupKey key, PondHistory pond, List<DeviceHistory> devices, Years.Span span) {
+    Sums s = sums(key, span.label());
+    Set<String> sites = new HashSet<>();
+    devices.forEach(device -> sites.add(device.siteId()));
+    s.sites += sites.size();
+    if (pond.area() == null) {
+      return;
+    }
+    s.sitesMeasured += sites.size();
+    s.ponds++;
+    if (pond.acresBefore() != null) {
+      s.before.add(pond.acresBefore());
+    }
+    if (pond.acresLostToLowering() != null) {
+      s.pondsWithLowering++;
+      s.lowered.add(pond.acresLostToLowering());
+    }
+    int at = span.to() - 1;
+    Standing standing = Standing.of(devices, at, settings.rules().revisitEveryDays());
+    if (standing == Standing.VERIFIED) {
+      s.verified.add(pond.area().acresAt(at));
+    } else if (standing == Standing.UNVERIFIED) {
+      s.unverified.add(pond.area().acresAt(at));
+    }
+    Stretches functional = ClusterView.functional(devices).within(span.from(), span.to());
+    s.acreYears.add(pond.area().acreDays(functional) / DAYS_PER_YEAR);
+    s.extrapolated.add(pond.area().acreDaysExtrapolated(functional) / DAYS_PER_YEAR);
+  }
+
+  private Sums sums(GroupKey key, String year) {
+    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+  }
+
+  /** Adds what another tally summed. */
+  public void merge(WetlandTally other) {
+    other.sums.forEach(
+        (key, byYear) -> byYear.forEach((year, more) -> sums(key, year).merge(more)));
+  }
+
+  /** One row of the result table {@code wetland}. */
+  public record Row(
+      String grouping,
+      String group,
+      String year,
+      Long sites,
+      Long sitesMeasured,
+      Long ponds,
+      Double acresBefore,
+      Double acresRetainedVerified,
+      Double acresRetainedUnverified,
+      Double acreYears,
+      Double acreYearsExtrapolated,
+      Double hectaresRetainedVerified,
+      Double acresLostToLowering) {}
+
+  /** The rows of the result table; areas are empty where no pond of the group was measured. */
+  public List<Row> rows() {
+    return sums.entrySet().stream()
+        .flatMap(
+            group ->
+                group.getValue().entrySet().stream()
+                    .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
+        .toList();
+  }
+
+  private static Row row(GroupKey key, String year, Sums s) {
+    boolean known = s.ponds > 0;
+    return new Row(
+        key.grouping().code(),
+        key.group(),
+        year,
+        s.sites,
+        s.sitesMeasured,
+        s.ponds,
+        known ? s.before.result() : null,
+        known ? s.verified.result() : null,
+        known ? s.unverified.result() : null,
+        known ? s.acreYears.result() : null,
+        known ? s.extrapolated.result() : null,
+        known ? s.verified.result() * HECTARES_PER_ACRE : null,
+        s.pondsWithLowering > 0 ? s.lowered.result() : null);
+  }
+}

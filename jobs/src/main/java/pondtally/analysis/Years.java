@@ -1,0 +1,42 @@
+package pondtally.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The stretches of time for which yearly tables have a row: each fiscal year, and the whole record.
+ */
+final class Years {
+
+  /** Label of the whole record. */
+  static final String ALL = "all";
+
+  /**
+   * One row's time, [from, to), half days since 1970-01-01.
+   *
+   * @param label the year, or {@link #ALL}
+   */
+  record Span(String label, int from, int to) {}
+
+  private Years() {}
+
+  /**
+   * The whole record up to {@code end}, then each fiscal year from {@code start} that begins before
+   * {@code end}.
+   */
+  static List<Span> spans(FiscalYears years, int start, int end) {
+    List<Span> spans = new ArrayList<>();
+    spans.add(new Span(ALL, Integer.MIN_VALUE, end));
+    if (start >= end) {
+      return spans;
+    }
+    for (int year = years.of(Math.floorDiv(start, 2)); 2 * years.firstDay(year) < end; year++) {
+      spans.add(
+          new Span(
+              Integer.toString(year),
+              2 * years.firstDay(year),
+              Math.min(end, 2 * years.firstDay(year + 1))));
+    }
+    return spans;
+  }
+}

@@ -1,0 +1,67 @@
+package pondtally.app;
+
+import java.util.List;
+import org.apache.spark.api.java.JavaRDD;
+import org.apache.spark.api.java.JavaSparkContext;
+import pondtally.check.UserError;
+import pondtally.intake.InputFile;
+import pondtally.intake.IntakeSettings;
+import pondtally.intake.ProgramFolder;
+import pondtally.record.ClusterRecords;
+import pondtally.stage.AnalysisStage;
+import pondtally.stage.HistoryStage;
+import pondtally.stage.Inputs;
+import pondtally.stage.IntakeStage;
+import pondtally.stage.Results;
+
+/** The whole way from a program folder to result tables, on one page. */
+public final class Job {
+
+  private Job() {}
+
+  /**
+   * Runs the job.
+   *
+   * @throws UserError when the input cannot be used
+   */
+  public static JobResult run(JobRequest request) {
+    ProgramSettings settings = SettingsFile.read(request.folder());
+    List<InputFile> files = ProgramFolder.files(request.folder());
+    try (Session session = Session.local(request.cores())) {
+      return run(session.spark(), request, settings, files);
+    } catch (RuntimeException e) {
+      throw unwrapped(e);
+    }
+  }
+
+  private static JobResult run(
+      JavaSparkContext spark, JobRequest request, ProgramSettings settings, List<InputFile> files) {
+    IntakeSettings intake = new IntakeSettings(request.today());
+    Inputs inputs = IntakeStage.read(spark, files, intake);
+    RunSettings run =
+        RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
+    JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs, request.cores());
+    Results results =
+        AnalysisStage.run(spark, inputs, clusters, run.checks(), run.analysis(), run.prices());
+    return new JobResult(
+        files,
+        results.tables(),
+        run.facts(),
+        results.account(),
+        results.issues(),
+        settings.source().orElse(""));
+  }
+
+  /**
+   * The user's own mistake, or a fault of ours, out of the wrapping that Spark puts around an error
+   * in a task.
+   */
+  private static RuntimeException unwrapped(RuntimeException e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof UserError user) {
+        return user;
+      }
+    }
+    return e;
+  }
+}

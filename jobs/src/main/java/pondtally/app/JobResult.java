@@ -1,0 +1,26 @@
+package pondtally.app;
+
+import java.util.List;
+import java.util.Map;
+import pondtally.check.DataIssue;
+import pondtally.check.RowAccount;
+import pondtally.intake.InputFile;
+import pondtally.table.ResultTable;
+
+/**
+ * What a run found.
+ *
+ * @param files the input files, in order
+ * @param tables every result table, in reading order
+ * @param facts what reports have to know besides the tables, by name
+ * @param account what became of the rows of each sheet
+ * @param issues what was noticed
+ * @param settings the text of {@code program.yaml}; empty where there is none
+ */
+public record JobResult(
+    List<InputFile> files,
+    List<ResultTable> tables,
+    Map<String, String> facts,
+    List<RowAccount> account,
+    List<DataIssue> issues,
+    String settings) {}

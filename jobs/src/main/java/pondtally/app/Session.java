@@ -1,0 +1,61 @@
+package pondtally.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import org.apache.spark.SparkConf;
+import org.apache.spark.api.java.JavaSparkContext;
+
+/**
+ * A Spark context on this machine: quiet, without its web page, bound to loopback, with a private
+ * folder for what it spills. Closing it removes the folder.
+ */
+final class Session implements AutoCloseable {
+
+  private final JavaSparkContext spark;
+  private final Path scratch;
+
+  private Session(JavaSparkContext spark, Path scratch) {
+    this.spark = spark;
+    this.scratch = scratch;
+  }
+
+  static Session local(int cores) {
+    try {
+      Path scratch = Files.createTempDirectory("pondtally-");
+      SparkConf conf =
+          new SparkConf(false)
+              .setAppName("pondtally")
+              .setMaster("local[" + cores + "]")
+              .set("spark.ui.enabled", "false")
+              .set("spark.driver.host", "127.0.0.1")
+              .set("spark.driver.bindAddress", "127.0.0.1")
+              .set("spark.local.dir", scratch.toString())
+              .set("spark.ui.showConsoleProgress", "false")
+              .set("spark.eventLog.enabled", "false")
+              .set("spark.shuffle.compress", "true");
+      return new Session(new JavaSparkContext(conf), scratch);
+    } catch (IOException e) {
+      throw new UncheckedIOException("no temporary folder can be made", e);
+    }
+  }
+
+  JavaSparkContext spark() {
+    return spark;
+  }
+
+  @Override
+  public void close() {
+    spark.close();
+    try (Stream<Path> files = Files.walk(scratch)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("the temporary folder " + scratch + " cannot be removed", e);
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package pondtally.stage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.spark.api.java.JavaRDD;
+import org.apache.spark.api.java.JavaSparkContext;
+import pondtally.analysis.AnalysisSettings;
+import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.IncidenceAnalysis;
+import pondtally.analysis.Prices;
+import pondtally.analysis.ProgramTally;
+import pondtally.analysis.RateAnalysis;
+import pondtally.analysis.SurvivalAnalysis;
+import pondtally.analysis.TestAnalysis;
+import pondtally.check.CheckSettings;
+import pondtally.check.ProgramChecks;
+import pondtally.record.Budget;
+import pondtally.record.ClusterRecords;
+import pondtally.record.Expense;
+import pondtally.record.Sourced;
+import pondtally.table.RecordRows;
+import pondtally.table.ResultTable;
+
+/** From the rows of each cluster to result tables: Spark counts, plain Java computes. */
+public final class AnalysisStage {
+
+  private AnalysisStage() {}
+
+  /** Runs every analysis. */
+  public static Results run(
+      JavaSparkContext spark,
+      Inputs inputs,
+      JavaRDD<ClusterRecords> clusters,
+      CheckSettings checks,
+      AnalysisSettings settings,
+      Prices prices) {
+    ClusterOutcome outcome = OutcomeStage.run(clusters, checks, settings, prices);
+    ProgramChecks.Checked program = programRows(inputs, checks);
+    outcome.findings().addAll(program.findings());
+    outcome.verdicts().addAll(program.verdicts());
+    CheckTables checked = CheckTables.of(spark, inputs, outcome);
+    List<ResultTable> tables = new ArrayList<>(checked.tables());
+    tables.addAll(subjects(outcome, settings));
+    return new Results(tables, checked.account(), checked.issues());
+  }
+
+  /** Budgets and expenses: few, whatever the number of devices. */
+  private static ProgramChecks.Checked programRows(Inputs inputs, CheckSettings checks) {
+    List<Sourced> rows =
+        new ArrayList<>(
+            inputs
+                .records()
+                .filter(row -> row instanceof Budget || row instanceof Expense)
+                .collect());
+    rows.sort(Comparator.comparing(Sourced::origin));
+    return ProgramChecks.check(
+        ClusterRows.only(Budget.class, rows), ClusterRows.only(Expense.class, rows), checks);
+  }
+
+  private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {
+    ProgramTally tally = outcome.tally();
+    return List.of(
+        RecordRows.table("completeness", tally.completeness().rows()),
+        RecordRows.table("sites", outcome.sites()),
+        RecordRows.table("devices", outcome.devices()),
+        RecordRows.table("survival_curves", SurvivalAnalysis.curves(tally.lives())),
+        RecordRows.table("survival_summary", SurvivalAnalysis.summaries(tally.lives(), settings)),
+        RecordRows.table("cumulative_incidence", IncidenceAnalysis.rows(tally.lives())),
+        RecordRows.table("group_tests", TestAnalysis.rows(tally.lives(), settings.groupsBelow())),
+        RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
+        RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
+        RecordRows.table("costs", tally.costs().rows()),
+        RecordRows.table("cost_effectiveness", tally.effects().rows()),
+        RecordRows.table("wetland", tally.wetland().rows()),
+        RecordRows.table("removals_avoided", tally.removals().rows()),
+        RecordRows.table("properties", tally.properties().rows()));
+  }
+}

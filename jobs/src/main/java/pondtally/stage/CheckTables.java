@@ -1,0 +1,110 @@
+package pondtally.stage;
+
+import java.util.List;
+import org.apache.spark.api.java.JavaSparkContext;
+import pondtally.analysis.DeviceRow;
+import pondtally.analysis.SiteRow;
+import pondtally.check.DataIssue;
+import pondtally.check.FileName;
+import pondtally.check.IssueBook;
+import pondtally.check.KnownIds;
+import pondtally.check.RowAccount;
+import pondtally.check.SheetReport;
+import pondtally.intake.SourceRow;
+import pondtally.table.ResultTable;
+
+/** What was noticed about the partners' rows, as result tables. */
+record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<DataIssue> issues) {
+
+  static CheckTables of(JavaSparkContext spark, Inputs inputs, ClusterOutcome outcome) {
+    List<FileName> names =
+        inputs.files().stream().map(file -> new FileName(file.path(), file.partner())).toList();
+    IssueBook book =
+        IssueBook.of(
+            names, inputs.reports(), outcome.findings(), outcome.verdicts(), known(outcome));
+    SourceStage.Wanted wanted = new SourceStage.Wanted();
+    wanted.addFindings(outcome.findings());
+    wanted.addVerdicts(outcome.verdicts());
+    for (SheetReport report : inputs.reports()) {
+      wanted.addFindings(report.findings());
+    }
+    List<SourceRow> sources = SourceStage.rows(spark, inputs.files(), wanted);
+    return new CheckTables(
+        List.of(
+            accountTable(book.accounts()), issueTable(book.issues()), sourceTable(inputs, sources)),
+        book.accounts(),
+        book.issues());
+  }
+
+  private static KnownIds known(ClusterOutcome outcome) {
+    return new KnownIds(
+        outcome.sites().stream().map(SiteRow::siteId).toList(),
+        outcome.sites().stream().map(SiteRow::pondId).distinct().toList(),
+        outcome.devices().stream().map(DeviceRow::deviceId).toList());
+  }
+
+  private static ResultTable accountTable(List<RowAccount> accounts) {
+    ResultTable.Builder table = ResultTable.named("row_account");
+    for (RowAccount a : accounts) {
+      table.row(
+          a.partner(),
+          a.file(),
+          a.sheet(),
+          a.table(),
+          a.counts().read(),
+          a.counts().used(),
+          a.counts().changed(),
+          a.counts().setAside(),
+          a.counts().duplicate());
+    }
+    return table.inGivenOrder().build();
+  }
+
+  private static ResultTable issueTable(List<DataIssue> issues) {
+    ResultTable.Builder table = ResultTable.named("data_issues");
+    for (DataIssue i : issues) {
+      table.row(
+          i.partner(),
+          i.file(),
+          i.sheet(),
+          i.row(),
+          i.table(),
+          i.column(),
+          i.value(),
+          i.severity().code(),
+          i.rule(),
+          i.message(),
+          i.suggestion());
+    }
+    return table.inGivenOrder().build();
+  }
+
+  private static ResultTable sourceTable(Inputs inputs, List<SourceRow> sources) {
+    ResultTable.Builder table = ResultTable.named("source_rows");
+    for (SourceRow source : sources) {
+      SheetReport report = report(inputs.reports(), source);
+      for (int i = 0; i < source.cells().size(); i++) {
+        table.row(
+            inputs.files().get(source.file()).partner(),
+            inputs.files().get(source.file()).path(),
+            report == null ? "" : report.sheetName(),
+            source.row(),
+            i + 1,
+            report == null ? "" : report.table(),
+            i < source.headings().size() ? source.headings().get(i) : "",
+            i < source.fields().size() ? source.fields().get(i) : "",
+            source.cells().get(i));
+      }
+    }
+    return table.inGivenOrder().build();
+  }
+
+  private static SheetReport report(List<SheetReport> reports, SourceRow source) {
+    for (SheetReport report : reports) {
+      if (report.file() == source.file() && report.sheet() == source.sheet()) {
+        return report;
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,57 @@
+package pondtally.stage;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import pondtally.analysis.DeviceRow;
+import pondtally.analysis.ProgramTally;
+import pondtally.analysis.SiteRow;
+import pondtally.check.Finding;
+import pondtally.check.Verdict;
+
+/**
+ * What the clusters of one part of the data add up to, with the rows that are listed one by one.
+ */
+final class ClusterOutcome implements Serializable {
+
+  private static final long serialVersionUID = 1;
+
+  private final ProgramTally tally;
+  private final List<DeviceRow> devices = new ArrayList<>();
+  private final List<SiteRow> sites = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<Verdict> verdicts = new ArrayList<>();
+
+  ClusterOutcome(ProgramTally tally) {
+    this.tally = tally;
+  }
+
+  ProgramTally tally() {
+    return tally;
+  }
+
+  List<DeviceRow> devices() {
+    return devices;
+  }
+
+  List<SiteRow> sites() {
+    return sites;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  List<Verdict> verdicts() {
+    return verdicts;
+  }
+
+  ClusterOutcome merge(ClusterOutcome other) {
+    tally.merge(other.tally);
+    devices.addAll(other.devices);
+    sites.addAll(other.sites);
+    findings.addAll(other.findings);
+    verdicts.addAll(other.verdicts);
+    return this;
+  }
+}

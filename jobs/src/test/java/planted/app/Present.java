@@ -1,0 +1,4 @@
+package planted.app;
+
+/** Stands for the layer. */
+public final class Present {}

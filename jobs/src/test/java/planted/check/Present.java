@@ -1,0 +1,4 @@
+package planted.check;
+
+/** Stands for the layer. */
+public final class Present {}

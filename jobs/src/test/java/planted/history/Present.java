@@ -1,0 +1,4 @@
+package planted.history;
+
+/** Stands for the layer. */
+public final class Present {}

@@ -1,0 +1,4 @@
+package planted.intake;
+
+/** Stands for the layer. */
+public final class Present {}

@@ -1,0 +1,4 @@
+package planted.schema;
+
+/** Stands for the layer. */
+public final class Present {}

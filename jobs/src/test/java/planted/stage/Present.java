@@ -1,0 +1,4 @@
+package planted.stage;
+
+/** Stands for the layer. */
+public final class Present {}

@@ -1,0 +1,4 @@
+package planted.table;
+
+/** Stands for the layer. */
+public final class Present {}

@@ -1,0 +1,89 @@
+package pondtally.reports.app;
+
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import pondtally.app.Version;
+import pondtally.check.UserError;
+import pondtally.reports.table.BrokenTables;
+
+/** The {@code pondtally} command. The only class that ends the process. */
+@Command(
+    name = "pondtally",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.VersionText.class,
+    subcommands = {CheckCommand.class, ReportCommand.class, RenderCommand.class},
+    sortOptions = false,
+    header = {"Turns the records of a beaver-coexistence program into its annual report.", ""},
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      "",
+      "Examples:",
+      "  pondtally check my-program                     which rows count, which do not, and why",
+      "  pondtally report my-program --out report-2025  tables, charts and workbook",
+      "",
+      "Exit codes: 0 done; 1 done, with rows set aside (check only); 2 wrong use; 3 input unusable;",
+      "4 output not writable; 70 a fault of the program."
+    })
+public final class Main implements Runnable {
+
+  static final int DONE = 0;
+  static final int ROWS_SET_ASIDE = 1;
+  static final int WRONG_USE = 2;
+  static final int INPUT_UNUSABLE = 3;
+  static final int FAULT = 70;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  /** Runs the command and exits with its code. */
+  public static void main(String[] arguments) {
+    System.setProperty("java.awt.headless", "true");
+    System.exit(run(arguments));
+  }
+
+  /** Runs the command; returns its exit code. */
+  static int run(String... arguments) {
+    CommandLine line = new CommandLine(new Main());
+    line.setExecutionExceptionHandler(
+        (error, command, parsed) -> explain(error, command, arguments));
+    line.setExitCodeExceptionMapper(error -> FAULT);
+    return line.execute(arguments);
+  }
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(spec.commandLine().getOut());
+  }
+
+  private static int explain(Exception error, CommandLine command, String[] arguments) {
+    PrintWriter err = command.getErr();
+    if (error instanceof UserError user) {
+      err.println("pondtally: " + user.getMessage());
+      return user.exitCode();
+    }
+    if (error instanceof BrokenTables broken) {
+      err.println("pondtally: " + broken.getMessage());
+      return INPUT_UNUSABLE;
+    }
+    err.println(
+        "pondtally: this is a fault of the program, not of your files. Please report it with the lines below,");
+    err.println(
+        "the command ("
+            + String.join(" ", List.of(arguments))
+            + ") and version "
+            + Version.text()
+            + ".");
+    error.printStackTrace(err);
+    return FAULT;
+  }
+
+  /** The line that {@code --version} prints. */
+  static final class VersionText implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"pondtally " + Version.text()};
+    }
+  }
+}

@@ -1,0 +1,138 @@
+package pondtally.reports.app;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import pondtally.check.UserError;
+
+/**
+ * A folder that appears whole or not at all: everything is written beside it, and renamed at the
+ * end. A folder that holds an earlier run is replaced only when asked for.
+ */
+final class OutputFolder implements AutoCloseable {
+
+  private static final String MARK = "run.json";
+
+  private final Path target;
+  private final Path previous;
+  private final Path beside;
+
+  private OutputFolder(Path target, Path previous, Path beside) {
+    this.target = target;
+    this.previous = previous;
+    this.beside = beside;
+  }
+
+  /**
+   * Prepares to write {@code folder}.
+   *
+   * @throws UserError with exit code 4 when the folder is there and may not be replaced, or cannot
+   *     be written
+   */
+  static OutputFolder prepare(Path folder, boolean replace) {
+    Path target = folder.toAbsolutePath().normalize();
+    Path parent = target.getParent();
+    if (parent == null || target.getFileName() == null) {
+      throw UserError.output("--out " + folder + " is not a folder that can be written.");
+    }
+    Path previous = parent.resolve(target.getFileName() + ".previous");
+    Path beside =
+        parent.resolve("." + target.getFileName() + ".writing-" + ProcessHandle.current().pid());
+    try {
+      restore(target, previous);
+      refuse(folder, target, replace);
+      Files.createDirectories(parent);
+      delete(beside);
+      Files.createDirectory(beside);
+    } catch (IOException e) {
+      throw notWritable(folder, e);
+    }
+    return new OutputFolder(target, previous, beside);
+  }
+
+  /** A run that was killed between two renames leaves the old folder whole under another name. */
+  private static void restore(Path target, Path previous) throws IOException {
+    if (Files.notExists(target) && Files.exists(previous.resolve(MARK))) {
+      Files.move(previous, target);
+    }
+  }
+
+  private static void refuse(Path folder, Path target, boolean replace) throws IOException {
+    if (Files.notExists(target)) {
+      return;
+    }
+    if (!Files.isDirectory(target)) {
+      throw UserError.output("--out " + folder + " is a file; give the name of a new folder.");
+    }
+    boolean ours = Files.isRegularFile(target.resolve(MARK));
+    if (!ours && !isEmpty(target)) {
+      throw UserError.output(
+          "The folder "
+              + folder
+              + " is not empty and was not written by pondtally. Give the name of a new folder.");
+    }
+    if (ours && !replace) {
+      throw UserError.output(
+          "The folder "
+              + folder
+              + " holds an earlier report. Add --replace to overwrite it, or give a new name.");
+    }
+  }
+
+  private static boolean isEmpty(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.findAny().isEmpty();
+    }
+  }
+
+  /** Where to write. */
+  Path path() {
+    return beside;
+  }
+
+  /** Puts what was written in its place. */
+  void commit() {
+    try {
+      delete(previous);
+      if (Files.exists(target)) {
+        Files.move(target, previous);
+      }
+      Files.move(beside, target);
+      delete(previous);
+    } catch (IOException e) {
+      throw notWritable(target, e);
+    }
+  }
+
+  /** Removes what was written and not put in its place. */
+  @Override
+  public void close() {
+    try {
+      delete(beside);
+    } catch (IOException e) {
+      throw notWritable(beside, e);
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (Files.notExists(folder)) {
+      return;
+    }
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(file);
+      }
+    }
+  }
+
+  static UserError notWritable(Path path, IOException e) {
+    String reason =
+        e instanceof FileAlreadyExistsException
+            ? "it already exists"
+            : String.valueOf(e.getMessage());
+    return UserError.output("Cannot write " + path + ": " + reason);
+  }
+}
