@@ -48,6 +48,15 @@ public record DeviceHistory(
   }
 
   /**
+   * To when repeated failures were observed: the last visit, or the end of the day where the
+   * failure it found takes that day; entry where nobody came after it.
+   */
+  public int observedTo() {
+    int to = lastVisitOn == null ? entryOn : Math.max(entryOn, lastVisitOn);
+    return failures.isEmpty() ? to : Math.max(to, failures.get(failures.size() - 1).foundOn());
+  }
+
+  /**
    * Time at risk of failure in one of its lives, the exposure of failure rates: follow-up less the
    * time from each failure's midpoint to its restart. Unlike {@link #functional} it runs to the day
    * of retirement, and every failure has some.

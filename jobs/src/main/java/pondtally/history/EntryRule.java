@@ -6,8 +6,9 @@ import pondtally.record.Install;
 /**
  * When a life comes under observation: its opening or {@code tracked_from}, whichever is later
  * (left truncation). Visits before that give no time and no event; where the last of them left the
- * device failed, entry is the restart. Source for counting time only from entry: Klein and
- * Moeschberger 2003, section 3.4 (from memory).
+ * device failed, entry is the restart. The first install row's {@code tracked_from} holds for all
+ * its lives, a later row's for the life it designs. Source for counting time only from entry: Klein
+ * and Moeschberger 2003, section 3.4 (from memory).
  */
 final class EntryRule {
 

@@ -21,20 +21,22 @@ public final class Histories {
 
   /** The histories of one cluster. The order of the rows does not matter. */
   public static ClusterHistory of(ClusterRecords records, HistoryRules rules) {
-    List<SiteHistory> sites = SiteRule.histories(records.sites(), devices(records, rules));
+    Map<String, List<Visit>> visits = by(records.visits(), Visit::deviceId, new HashMap<>());
+    List<DeviceHistory> devices = devices(records.installs(), visits, rules);
+    List<SiteHistory> sites = SiteRule.histories(records.sites(), devices);
     return new ClusterHistory(
         records,
         sites,
-        PondRule.histories(records, sites, rules),
+        PondRule.histories(sites, visits, records.areas(), rules),
         PropertyRule.histories(records.properties(), sites));
   }
 
-  private static List<DeviceHistory> devices(ClusterRecords records, HistoryRules rules) {
-    Map<String, List<Visit>> visits = by(records.visits(), Visit::deviceId, new HashMap<>());
-    SortedMap<String, List<Install>> installs = new TreeMap<>();
-    by(records.installs(), Install::deviceId, installs);
-    List<DeviceHistory> devices = new ArrayList<>(installs.size());
-    installs.forEach(
+  private static List<DeviceHistory> devices(
+      List<Install> installs, Map<String, List<Visit>> visits, HistoryRules rules) {
+    SortedMap<String, List<Install>> byDevice = new TreeMap<>();
+    by(installs, Install::deviceId, byDevice);
+    List<DeviceHistory> devices = new ArrayList<>(byDevice.size());
+    byDevice.forEach(
         (id, rows) ->
             devices.add(DeviceRule.history(rows, visits.getOrDefault(id, List.of()), rules)));
     return devices;

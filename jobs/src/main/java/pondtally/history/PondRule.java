@@ -9,7 +9,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import pondtally.record.Area;
-import pondtally.record.ClusterRecords;
 import pondtally.record.Site;
 import pondtally.record.Visit;
 
@@ -26,15 +25,19 @@ final class PondRule {
               SiteHistory::firstEntryOn, Comparator.nullsLast(Comparator.naturalOrder()))
           .thenComparing(site -> site.site().siteId());
 
-  private final ClusterRecords records;
   private final Map<String, List<Visit>> visits;
+  private final List<Area> areas;
   private final Map<String, String> pondOfSite = new HashMap<>();
   private final HistoryRules rules;
 
-  private PondRule(ClusterRecords records, List<SiteHistory> sites, HistoryRules rules) {
-    this.records = records;
+  private PondRule(
+      List<SiteHistory> sites,
+      Map<String, List<Visit>> visits,
+      List<Area> areas,
+      HistoryRules rules) {
+    this.visits = visits;
+    this.areas = areas;
     this.rules = rules;
-    visits = Histories.by(records.visits(), Visit::deviceId, new HashMap<>());
     sites.forEach(site -> pondOfSite.put(site.site().siteId(), site.pondId()));
   }
 
@@ -42,11 +45,15 @@ final class PondRule {
    * The ponds of one cluster.
    *
    * @param sites by site id
+   * @param visits by device id
    * @return by pond id
    */
   static List<PondHistory> histories(
-      ClusterRecords records, List<SiteHistory> sites, HistoryRules rules) {
-    PondRule rule = new PondRule(records, sites, rules);
+      List<SiteHistory> sites,
+      Map<String, List<Visit>> visits,
+      List<Area> areas,
+      HistoryRules rules) {
+    PondRule rule = new PondRule(sites, visits, areas, rules);
     SortedMap<String, List<SiteHistory>> byPond = new TreeMap<>();
     Histories.by(sites, SiteHistory::pondId, byPond);
     List<PondHistory> ponds = new ArrayList<>(byPond.size());
@@ -81,7 +88,7 @@ final class PondRule {
     for (DeviceHistory device : devices) {
       rule.addVisits(visits.getOrDefault(device.deviceId(), List.of()));
     }
-    for (Area area : records.areas()) {
+    for (Area area : areas) {
       if (pondId.equals(pondOf(area))) {
         rule.add(area);
       }

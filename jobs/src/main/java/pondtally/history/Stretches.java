@@ -44,9 +44,17 @@ public final class Stretches implements Serializable {
 
   /** The time covered by any of {@code all}. */
   public static Stretches union(List<Stretches> all) {
-    List<Stretch> stretches = new ArrayList<>();
-    all.forEach(one -> stretches.addAll(one.list));
-    return of(stretches);
+    Stretches only = NONE;
+    List<Stretch> several = null;
+    for (Stretches one : all) {
+      if (several == null && only.isEmpty()) {
+        only = one;
+      } else if (!one.isEmpty()) {
+        several = several == null ? new ArrayList<>(only.list) : several;
+        several.addAll(one.list);
+      }
+    }
+    return several == null ? only : of(several);
   }
 
   /** The stretches, in order. */

@@ -7,6 +7,7 @@ import static pondtally.history.Rows.RULES;
 import static pondtally.history.Rows.STRICT;
 import static pondtally.history.Rows.days;
 import static pondtally.history.Rows.installed;
+import static pondtally.history.Rows.tracked;
 import static pondtally.record.Action.CLEANED;
 import static pondtally.record.Action.NONE;
 import static pondtally.record.Action.REPAIRED;
@@ -92,6 +93,14 @@ class FailureRuleTest {
     assertEquals(Stretches.between(200, 201), d.exposure());
     assertEquals(Stretches.NONE, d.verified());
     assertEquals(Stretches.NONE, d.functional());
+  }
+
+  @Test
+  void failuresAreObservedFromEntryToTheLastVisitAndEachWithinThatTime() {
+    assertEquals(400, installed(100).visit("d1", 200, WORKING).device().observedTo());
+    assertEquals(202, installed(100).visit("d1", 100, FAILED).device().observedTo());
+    assertEquals(200, installed(100).device().observedTo());
+    assertEquals(500, tracked(100, 250).visit("d1", 200, WORKING).device().observedTo());
   }
 
   @Test
