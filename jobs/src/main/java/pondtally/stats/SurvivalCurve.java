@@ -245,7 +245,7 @@ public final class SurvivalCurve {
       double d = events(row);
       variance += n > d ? area * area * d / (n * (n - d)) : 0;
     }
-    return RestrictedMean.of(horizon, area + until, Math.sqrt(variance), level);
+    return new RestrictedMean(horizon, area + until, Math.sqrt(variance), level);
   }
 
   private static double checkTime(double t) {
