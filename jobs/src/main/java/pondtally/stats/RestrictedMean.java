@@ -13,10 +13,6 @@ import java.util.OptionalDouble;
  * @param level level of the limits
  */
 public record RestrictedMean(double horizon, double mean, double stdError, double level) {
-  static RestrictedMean of(double horizon, double mean, double stdError, double level) {
-    return new RestrictedMean(horizon, mean, stdError, level);
-  }
-
   /** Normal limits mean ± z·se, cut at 0 and the horizon; none where the error is 0. */
   public Limits limits() {
     if (!(stdError > 0)) {

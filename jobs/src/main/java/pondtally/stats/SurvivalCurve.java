@@ -24,6 +24,7 @@ public final class SurvivalCurve {
   private final CurveInterval interval;
   private final CurveEdge edge;
   private final double level;
+  private final double z;
   private final double[] survival;
   private final double[] greenwood;
   private final double[] hazard;
@@ -34,7 +35,8 @@ public final class SurvivalCurve {
     this.table = table;
     this.interval = interval;
     this.edge = edge;
-    this.level = Quantile.checkLevel(level);
+    this.level = level;
+    this.z = Quantile.twoSided(level);
     int n = table.rows();
     this.survival = new double[n];
     this.greenwood = new double[n];
@@ -137,7 +139,7 @@ public final class SurvivalCurve {
     if (g == 0) {
       return edge.atOne(interval, atRisk, level);
     }
-    return s > 0 ? interval.inside(s, g, Quantile.twoSided(level)) : Limits.none();
+    return s > 0 ? interval.inside(s, g, z) : Limits.none();
   }
 
   /** Nelson-Aalen cumulative hazard Σ d/n at a row's time. */
@@ -243,7 +245,7 @@ public final class SurvivalCurve {
       double d = events(row);
       variance += n > d ? area * area * d / (n * (n - d)) : 0;
     }
-    return RestrictedMean.of(horizon, area + until, Math.sqrt(variance), level);
+    return new RestrictedMean(horizon, area + until, Math.sqrt(variance), level);
   }
 
   private static double checkTime(double t) {

@@ -85,6 +85,13 @@ class BootstrapPublishedTest {
     assertNear(expected, "percentile", 0.01, Bootstrap.of(ratios, 0.95).percentile());
   }
 
+  /** Davison & Hinkley 1997, section 2.1; typed from memory. */
+  @Test
+  void printedRatios() {
+    assertEquals(1.520, ratio(Published.rows("bootstrap/city.csv")), 5e-4);
+    assertEquals(1.239, ratio(Published.rows("bootstrap/bigcity.csv")), 5e-4);
+  }
+
   private static void assertNear(CSVRecord expected, String name, double allowed, Limits limits) {
     assertEquals(number(expected, name + "_lower"), limits.lower().getAsDouble(), allowed);
     assertEquals(number(expected, name + "_upper"), limits.upper().getAsDouble(), allowed);

@@ -60,6 +60,25 @@ class LogRankPublishedTest {
     }
   }
 
+  /**
+   * Channing House (Hyde 1977), women against men: with delayed entry the log-rank statistic is the
+   * score test of R's {@code coxph(Surv(ageentry, age, death) ~ sex, ties = "exact")}, survival
+   * 3.5-3.
+   */
+  @Test
+  void delayedEntryAgreesWithScoreTest() {
+    assertEquals(3.37646071064618, channing(0), 1e-9);
+    assertEquals(2.33528055101681, channing(816), 1e-9);
+  }
+
+  private static double channing(double fromMonths) {
+    List<RiskTable> sexes =
+        List.of(
+            PublishedLives.channing("female", fromMonths).anyEvent(),
+            PublishedLives.channing("male", fromMonths).anyEvent());
+    return LogRank.of(sexes, LogRankWeight.LOG_RANK).chiSquare().getAsDouble();
+  }
+
   /** Klein & Moeschberger, example 7.2; Kleinbaum & Klein, chapter 2; typed from memory. */
   @Test
   void printedStatistics() {

@@ -60,5 +60,9 @@ class PoissonRatePublishedTest {
     assertEquals(11.67, PoissonRate.countLimits(5, 0.95).upper().getAsDouble(), 0.005);
     assertEquals(18.39, PoissonRate.countLimits(10, 0.95).upper().getAsDouble(), 0.005);
     assertEquals(4.80, PoissonRate.countLimits(10, 0.95).lower().getAsDouble(), 0.005);
+    // Welsh nickel workers, printed on the help page of R's poisson.test.
+    Limits nickel = PoissonRate.of(137, 24.19893).limitsPer100DeviceYears();
+    assertEquals(4.753125, nickel.lower().getAsDouble() / 100, 5e-7);
+    assertEquals(6.692709, nickel.upper().getAsDouble() / 100, 5e-7);
   }
 }

@@ -118,17 +118,17 @@ class SurvivalCurveTest {
 
   @Test
   void differenceOfMeanLives() {
-    RestrictedMean a = RestrictedMean.of(10, 8, 0.3, 0.95);
-    RestrictedMean.Difference d = a.minus(RestrictedMean.of(10, 7, 0.4, 0.95));
+    RestrictedMean a = new RestrictedMean(10, 8, 0.3, 0.95);
+    RestrictedMean.Difference d = a.minus(new RestrictedMean(10, 7, 0.4, 0.95));
     assertEquals(1, d.difference());
     assertEquals(0.5, d.stdError(), 1e-15);
     assertEquals(1 - 1.959963984540054 / 2, d.limits().lower().getAsDouble(), 1e-12);
     // 2 (1 − Φ(2)), from tables of the normal distribution.
     assertEquals(0.04550026389635842, d.pValue().getAsDouble(), 1e-12);
-    RestrictedMean other = RestrictedMean.of(9, 7, 0.4, 0.95);
+    RestrictedMean other = new RestrictedMean(9, 7, 0.4, 0.95);
     assertThrows(IllegalArgumentException.class, () -> a.minus(other));
     RestrictedMean.Difference none =
-        RestrictedMean.of(1, 1, 0, 0.95).minus(RestrictedMean.of(1, 1, 0, 0.95));
+        new RestrictedMean(1, 1, 0, 0.95).minus(new RestrictedMean(1, 1, 0, 0.95));
     assertEquals(OptionalDouble.empty(), none.pValue());
     assertEquals(Limits.none(), none.limits());
   }
