@@ -1,20 +1,20 @@
 package pondtally.intake;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.regex.Pattern;
 import pondtally.schema.TableSchema;
 
 /** Decides what separates the cells of a text file, once for each file. */
 final class Separator {
 
-  private static final char[] KNOWN = {',', ';', '\t', '|'};
+  private static final String KNOWN = ",;\t|";
+  private static final int FEWEST_HEADINGS = 2;
 
   private Separator() {}
 
   /**
-   * The separator that makes a line into the most headings we know; of equals the one that cuts the
-   * lines into the most cells of equal number; else the comma.
+   * The separator that cuts a line into headings we know; where no line has any, the one that
+   * stands in every line, and most often in the line that has the fewest of it; else the comma.
    *
    * @param lines the first lines of the file
    */
@@ -22,43 +22,59 @@ final class Separator {
     if (!lines.isEmpty() && lines.get(0).matches("(?i)sep=[,;\t|]")) {
       return lines.get(0).charAt(4);
     }
+    for (String line : lines) {
+      int most = FEWEST_HEADINGS - 1;
+      char best = 0;
+      for (char separator : KNOWN.toCharArray()) {
+        int headings = headings(line, separator);
+        if (headings > most) {
+          most = headings;
+          best = separator;
+        }
+      }
+      if (best != 0) {
+        return best;
+      }
+    }
+    return mostEven(lines);
+  }
+
+  /** How many cells of a line are headings of one table, if at least half of them are; else 0. */
+  private static int headings(String line, char separator) {
+    String[] cells =
+        Pattern.compile(String.valueOf(separator), Pattern.LITERAL)
+            .split(line.replace("\"", ""), -1);
+    if (cells.length < FEWEST_HEADINGS) {
+      return 0;
+    }
+    RawRow row = new RawRow();
+    row.start(1);
+    for (String cell : cells) {
+      row.add(cell);
+    }
+    return TableSchema.all().stream()
+        .map(table -> Headings.of(table, row))
+        .filter(Headings::isTelling)
+        .mapToInt(Headings::matched)
+        .max()
+        .orElse(0);
+  }
+
+  private static char mostEven(List<String> lines) {
     char best = ',';
-    int most = -1;
-    for (char separator : KNOWN) {
-      int score = headings(lines, separator) * 10_000 + evenCells(lines, separator);
-      if (score > most) {
-        most = score;
+    long most = 0;
+    for (char separator : KNOWN.toCharArray()) {
+      long fewest =
+          lines.stream()
+              .filter(line -> !line.isBlank())
+              .mapToLong(line -> line.chars().filter(c -> c == separator).count())
+              .min()
+              .orElse(0);
+      if (fewest > most) {
+        most = fewest;
         best = separator;
       }
     }
     return best;
-  }
-
-  private static int headings(List<String> lines, char separator) {
-    int most = 0;
-    for (String line : lines) {
-      for (TableSchema table : TableSchema.all()) {
-        Set<String> fields = new HashSet<>();
-        for (String cell : line.split(quoted(separator), -1)) {
-          table.match(cell.replace("\"", "")).ifPresent(match -> fields.add(match.field().name()));
-        }
-        most = Math.max(most, fields.size());
-      }
-    }
-    return most;
-  }
-
-  private static String quoted(char separator) {
-    return separator == '|' ? "\\|" : String.valueOf(separator);
-  }
-
-  /** Separators in the line that has the fewest of them, blank lines aside. */
-  private static int evenCells(List<String> lines, char separator) {
-    return (int)
-        lines.stream()
-            .filter(line -> !line.isBlank())
-            .mapToLong(line -> line.chars().filter(c -> c == separator).count())
-            .min()
-            .orElse(0);
   }
 }

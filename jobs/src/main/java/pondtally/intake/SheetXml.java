@@ -128,10 +128,11 @@ final class SheetXml extends DefaultHandler {
   }
 
   private String shared(int index) throws SAXException {
-    if (index >= book.strings().getUniqueCount()) {
+    String shared = book.sharedText(index);
+    if (shared == null) {
       throw new SAXException("a cell points to text number %d, which is absent".formatted(index));
     }
-    return book.strings().getItemAt(index).getString();
+    return shared;
   }
 
   private void merged(String range) throws SAXException {

@@ -23,6 +23,9 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
 
   private static final int BUFFER = 1 << 16;
 
+  /** More than one zero byte in so many is no text. */
+  private static final int MOST_ZEROS = 50;
+
   static TextEncoding of(Path path) throws IOException {
     byte[] head = head(path);
     TextEncoding marked = marked(head);
@@ -79,7 +82,7 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
     if (zeros[0] * 2 > pairs && zeros[1] * 10 <= pairs) {
       return new TextEncoding(StandardCharsets.UTF_16BE, 0, false);
     }
-    if (zeros[0] + zeros[1] > 0) {
+    if ((zeros[0] + zeros[1]) * MOST_ZEROS > head.length) {
       throw new IOException("it is not a text file (it holds zero bytes)");
     }
     return null;

@@ -80,9 +80,17 @@ final class XlsxBook implements Sheets {
 
   /** Streams one sheet through {@code handler}. */
   void stream(WorkbookXml.Sheet sheet, DefaultHandler handler) throws IOException {
-    try (InputStream in = reader.getSheet(sheet.relation())) {
+    try (InputStream in = part(sheet)) {
       parse(in, handler);
-    } catch (OpenXML4JException | SAXException | IllegalArgumentException e) {
+    } catch (SAXException e) {
+      throw WorkbookFault.inWords(e);
+    }
+  }
+
+  private InputStream part(WorkbookXml.Sheet sheet) throws IOException {
+    try {
+      return reader.getSheet(sheet.relation());
+    } catch (OpenXML4JException | RuntimeException e) {
       throw WorkbookFault.inWords(e);
     }
   }
@@ -99,8 +107,11 @@ final class XlsxBook implements Sheets {
     }
   }
 
-  SharedStrings strings() {
-    return strings;
+  /** The text that cells share under a number; null: there is none. */
+  String sharedText(int number) {
+    return strings == null || number >= strings.getUniqueCount()
+        ? null
+        : strings.getItemAt(number).getString();
   }
 
   DateStyles dateStyles() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A column heading taken apart: its words, and the unit that it names.
@@ -14,6 +15,8 @@ import java.util.Optional;
  * @param comment text in brackets at the end that is no unit; empty: none
  */
 record HeadingText(String key, String baseKey, Unit unit, String comment) {
+
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s_,;:/\\u00a0-]+");
 
   static HeadingText of(String heading) {
     String text = heading.strip();
@@ -67,7 +70,7 @@ record HeadingText(String key, String baseKey, Unit unit, String comment) {
 
   private static List<String> words(String text) {
     List<String> words = new ArrayList<>();
-    for (String word : text.toLowerCase(Locale.ROOT).split("[\\s_,;:/\\u00a0-]+", -1)) {
+    for (String word : BETWEEN_WORDS.split(text.toLowerCase(Locale.ROOT), -1)) {
       if (!word.isEmpty()) {
         words.add(word);
       }
