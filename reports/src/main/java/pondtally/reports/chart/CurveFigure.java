@@ -31,7 +31,7 @@ record CurveFigure(
   private static final double LEFT = 64;
   private static final double RIGHT = 12;
   private static final double HEIGHT = 190;
-  private static final double SMALL_HEIGHT = 80;
+  private static final double SMALL_HEIGHT = 66;
   private static final double PAD = 4;
   private static final Font SMALL = Lettering.regular(Lettering.SMALL);
 

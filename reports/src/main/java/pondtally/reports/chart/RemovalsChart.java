@@ -166,11 +166,11 @@ final class RemovalsChart {
             .map(
                 line -> {
                   int last = line.series.getItemCount() - 1;
-                  return "%s %s in %d"
+                  return "%s %s in %s"
                       .formatted(
                           line.label,
                           NumberText.rate(line.series.getY(last).doubleValue()),
-                          line.series.getX(last).intValue());
+                          String.valueOf(line.series.getX(last).intValue()));
                 })
             .collect(Collectors.joining("; "))
         + ".";
