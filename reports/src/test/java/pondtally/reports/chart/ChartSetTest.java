@@ -112,6 +112,7 @@ class ChartSetTest {
     for (TestTables program :
         List.of(
             InventedProgram.usual(),
+            InventedProgram.fourPipes(),
             InventedProgram.oneGroup(),
             InventedProgram.withoutFailures(),
             InventedProgram.large())) {
