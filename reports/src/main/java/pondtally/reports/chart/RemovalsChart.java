@@ -69,7 +69,9 @@ final class RemovalsChart {
     rows.stream()
         .filter(row -> row.text("evidence").equals(evidence))
         .forEach(
-            row -> row.number(column).ifPresent(value -> series.add(row.count("year"), value)));
+            row ->
+                row.number(column)
+                    .ifPresent(value -> series.add((double) row.count("year"), value)));
     return series;
   }
 

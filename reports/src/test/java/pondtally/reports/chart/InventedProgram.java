@@ -284,7 +284,7 @@ final class InventedProgram {
       boolean isWatershed = grouping.equals("watershed") && expected > 0;
       double[] wide = byar(expected, 3.09);
       double[] narrow = byar(expected, 1.96);
-      double[] exact = byar(failures, 1.96);
+      double[] exact = byar((double) failures, 1.96);
       tables.row(
           "failure_rates",
           "grouping",
