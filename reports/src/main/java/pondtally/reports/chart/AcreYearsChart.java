@@ -107,8 +107,8 @@ final class AcreYearsChart {
           .ifPresent(
               total -> {
                 double beyond = row.number("acre_years_extrapolated").orElse(0);
-                measured.add(row.count("year"), total - beyond);
-                extrapolated.add(row.count("year"), beyond);
+                measured.add((double) row.count("year"), total - beyond);
+                extrapolated.add((double) row.count("year"), beyond);
               });
     }
     data.addSeries(measured);

@@ -31,7 +31,7 @@ record CurveFigure(
   private static final double LEFT = 64;
   private static final double RIGHT = 12;
   private static final double HEIGHT = 190;
-  private static final double SMALL_HEIGHT = 80;
+  private static final double SMALL_HEIGHT = 66;
   private static final double PAD = 4;
   private static final Font SMALL = Lettering.regular(Lettering.SMALL);
 
@@ -93,7 +93,8 @@ record CurveFigure(
     Scale years = years(all, FigureDrawing.panelWidth(COLUMNS), 18);
     List<Double> shown = shownYears(years);
     XYPlot plot = plot("", years, SMALL_HEIGHT);
-    List<StepCurve> others = all.stream().filter(other -> other != curve).toList();
+    List<StepCurve> others =
+        all.stream().filter(other -> !other.group().equals(curve.group())).toList();
     new CurvePlot(plot, start, shown)
         .context(others.stream().filter(StepCurve::isDrawn).toList())
         .curves(List.of(curve), List.of(Look.series(0)));

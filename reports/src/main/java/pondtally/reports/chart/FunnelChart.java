@@ -194,9 +194,9 @@ final class FunnelChart {
                             point.label()
                                 + (point.ratio() > 1 ? " (more failures)" : " (fewer failures)"))
                     .collect(Collectors.joining(", "));
-    return "%d of %s %s outside the range of chance%s"
+    return "%s of %s %s outside the range of chance%s"
         .formatted(
-            outside.size(),
+            NumberText.count(outside.size()),
             NumberText.count(points.size(), "watersheds"),
             outside.size() == 1 ? "lies" : "lie",
             names);

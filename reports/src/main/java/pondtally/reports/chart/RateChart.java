@@ -193,11 +193,16 @@ final class RateChart {
             row ->
                 "%s in %s, %s."
                     .formatted(
-                        NumberText.count(row.count("failures"), "failures"),
-                        NumberText.count(row.count("devices"), "devices"),
-                        NumberText.measured(
-                            row.number("device_years").orElse(0), 0, "device-years")))
+                        count(row, "failures"),
+                        count(row, "devices"),
+                        Missing.orNotKnown(
+                            row.number("device_years"),
+                            years -> NumberText.measured(years, 0, "device-years"))))
         .orElse("");
+  }
+
+  private static String count(Row row, String column) {
+    return Missing.orNotKnown(row.number(column), count -> NumberText.count((long) count, column));
   }
 
   private List<String> foot(List<IntervalRow> rows, Scale scale) {

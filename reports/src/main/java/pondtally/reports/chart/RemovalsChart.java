@@ -69,7 +69,9 @@ final class RemovalsChart {
     rows.stream()
         .filter(row -> row.text("evidence").equals(evidence))
         .forEach(
-            row -> row.number(column).ifPresent(value -> series.add(row.count("year"), value)));
+            row ->
+                row.number(column)
+                    .ifPresent(value -> series.add((double) row.count("year"), value)));
     return series;
   }
 
@@ -166,11 +168,11 @@ final class RemovalsChart {
             .map(
                 line -> {
                   int last = line.series.getItemCount() - 1;
-                  return "%s %s in %d"
+                  return "%s %s in %s"
                       .formatted(
                           line.label,
                           NumberText.rate(line.series.getY(last).doubleValue()),
-                          line.series.getX(last).intValue());
+                          String.valueOf(line.series.getX(last).intValue()));
                 })
             .collect(Collectors.joining("; "))
         + ".";

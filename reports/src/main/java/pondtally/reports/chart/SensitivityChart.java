@@ -103,7 +103,7 @@ final class SensitivityChart {
   private static void addEnds(XYPlot plot, List<Row> rows, String column, Look look) {
     XYSeriesCollection bars = new XYSeriesCollection();
     XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
-    XYSeries ends = new XYSeries(column);
+    XYSeries ends = new XYSeries(column, false, true);
     for (int i = 0; i < rows.size(); i++) {
       double end = rows.get(i).number(column).getAsDouble();
       XYSeries bar = new XYSeries(i, false, true);

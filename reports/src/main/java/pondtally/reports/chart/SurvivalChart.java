@@ -1,11 +1,10 @@
 package pondtally.reports.chart;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import pondtally.reports.chart.StepCurve.Step;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.GroupText;
@@ -87,41 +86,38 @@ final class SurvivalChart {
     return foot;
   }
 
-  static List<StepCurve> curves(ChartSource source, String grouping) {
-    Map<String, OptionalDouble> supported =
-        source.rows("survival_summary", grouping).stream()
-            .filter(row -> row.number("supported_days").isPresent())
-            .collect(
-                Collectors.toMap(
-                    row -> row.text("method") + row.text("group"),
-                    row -> row.number("supported_days")));
+  /** Product-limit curves, because only they have numbers at risk at every age. */
+  private static List<StepCurve> curves(ChartSource source, String grouping) {
+    Map<String, Double> supportedDays = new HashMap<>();
+    for (Row row : productLimit(source.rows("survival_summary", grouping))) {
+      row.number("supported_days").ifPresent(days -> supportedDays.put(row.text("group"), days));
+    }
     List<StepCurve> curves = new ArrayList<>();
     source
         .groups("survival_curves", grouping)
-        .forEach((group, rows) -> curves.add(curve(grouping, group, rows, supported)));
+        .forEach(
+            (group, rows) -> {
+              List<Row> own = productLimit(rows);
+              if (!own.isEmpty()) {
+                curves.add(curve(grouping, group, own, supportedDays));
+              }
+            });
     return curves;
   }
 
-  private static StepCurve curve(
-      String grouping, String group, List<Row> rows, Map<String, OptionalDouble> supported) {
-    String method = method(rows);
-    List<Step> steps =
-        rows.stream()
-            .filter(row -> row.text("method").equals(method))
-            .map(SurvivalChart::step)
-            .toList();
-    OptionalDouble days = supported.getOrDefault(method + group, OptionalDouble.empty());
-    OptionalDouble end =
-        days.isPresent()
-            ? OptionalDouble.of(days.getAsDouble() / StepCurve.DAYS_PER_YEAR)
-            : StepCurve.supported(steps);
-    return new StepCurve(group, GroupText.label(grouping, group), steps, end);
+  private static List<Row> productLimit(List<Row> rows) {
+    return rows.stream().filter(row -> row.text("method").equals("product-limit")).toList();
   }
 
-  private static String method(List<Row> rows) {
-    Optional<Row> productLimit =
-        rows.stream().filter(row -> row.text("method").equals("product-limit")).findFirst();
-    return productLimit.orElse(rows.get(0)).text("method");
+  private static StepCurve curve(
+      String grouping, String group, List<Row> rows, Map<String, Double> supportedDays) {
+    List<Step> steps = rows.stream().map(SurvivalChart::step).toList();
+    Double days = supportedDays.get(group);
+    OptionalDouble end =
+        days == null
+            ? StepCurve.supported(steps)
+            : OptionalDouble.of(days / StepCurve.DAYS_PER_YEAR);
+    return new StepCurve(group, GroupText.label(grouping, group), steps, end);
   }
 
   private static Step step(Row row) {

@@ -38,9 +38,9 @@ final class SurvivalFinding {
 
   /** A finding where the limits allow one, else the neutral title. */
   String title() {
-    long failures = rows.stream().mapToLong(row -> row.count("failures")).sum();
-    if (!rows.isEmpty() && failures == 0) {
-      long lives = rows.stream().mapToLong(row -> row.count("lives")).sum();
+    long failures = sum("failures");
+    if (isKnown("failures") && failures == 0) {
+      long lives = sum("lives");
       return "No failure among " + NumberText.count(lives, "lives") + " that were followed";
     }
     if (rows.size() == 1) {
@@ -111,7 +111,7 @@ final class SurvivalFinding {
   private List<Contrast.Group> groups(int years) {
     String column = "survival_" + years + "y";
     return rows.stream()
-        .filter(row -> row.count("devices") >= source.groupsBelow())
+        .filter(row -> row.number("devices").orElse(0) >= source.groupsBelow())
         .flatMap(
             row ->
                 Estimate.of(
@@ -122,6 +122,14 @@ final class SurvivalFinding {
                     .map(e -> new Contrast.Group(row.text("group"), label(row), e))
                     .stream())
         .toList();
+  }
+
+  private boolean isKnown(String column) {
+    return !rows.isEmpty() && rows.stream().allMatch(row -> row.number(column).isPresent());
+  }
+
+  private long sum(String column) {
+    return (long) rows.stream().mapToDouble(row -> row.number(column).orElse(0)).sum();
   }
 
   private String label(Row row) {

@@ -71,6 +71,7 @@ final class SvgFile {
     root.insertBefore(element(root, "title", name + "-title", figure.title()), first);
     root.insertBefore(element(root, "desc", name + "-desc", figure.description()), first);
     families(root);
+    ((Element) root.getElementsByTagName("defs").item(0)).removeAttribute("id");
   }
 
   private static Element element(Element root, String tag, String id, String text) {

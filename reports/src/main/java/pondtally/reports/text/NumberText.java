@@ -28,7 +28,7 @@ public final class NumberText {
 
   /** A count: {@code 1,234}. */
   public static String count(long count) {
-    return decimal(count, 0);
+    return decimal(BigDecimal.valueOf(count));
   }
 
   /**

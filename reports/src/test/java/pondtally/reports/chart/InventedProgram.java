@@ -71,6 +71,18 @@ final class InventedProgram {
     return program.tables;
   }
 
+  /** Four pipe types, the most that share a plot. */
+  static TestTables fourPipes() throws Exception {
+    InventedProgram program = new InventedProgram();
+    program.watersheds(8, i -> "990102%02d".formatted(i + 1));
+    program.pipe("dual 12 in", 96, 14, true);
+    program.pipe("dual 15 in", 41, 9, true);
+    program.pipe("single 10 in", 78, 4.2, true);
+    program.pipe("smooth 8 in", 19, 6, true);
+    program.all();
+    return program.tables;
+  }
+
   /** One pipe type in one watershed. */
   static TestTables oneGroup() throws Exception {
     InventedProgram program = new InventedProgram();
@@ -272,7 +284,7 @@ final class InventedProgram {
       boolean isWatershed = grouping.equals("watershed") && expected > 0;
       double[] wide = byar(expected, 3.09);
       double[] narrow = byar(expected, 1.96);
-      double[] exact = byar(failures, 1.96);
+      double[] exact = byar((double) failures, 1.96);
       tables.row(
           "failure_rates",
           "grouping",
