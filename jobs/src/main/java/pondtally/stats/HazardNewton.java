@@ -25,9 +25,9 @@ final class HazardNewton {
 
   /**
    * Standard error over a covariate's range above which a coefficient is not told by the data:
-   * limits would span a factor of e^200.
+   * limits would span a factor of e^80.
    */
-  private static final double WIDEST = 50;
+  private static final double WIDEST = 20;
 
   private final HazardData data;
   private final HazardTies ties;
