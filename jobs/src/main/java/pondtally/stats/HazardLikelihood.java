@@ -34,4 +34,16 @@ record HazardLikelihood(double value, double[] score, double[][] information) {
     }
     return new HazardLikelihood(value[0], score, information);
   }
+
+  /** Whether the likelihood and its derivatives are numbers. */
+  boolean finite() {
+    boolean finite = Double.isFinite(value);
+    for (int i = 0; i < score.length; i++) {
+      finite &= Double.isFinite(score[i]);
+      for (double entry : information[i]) {
+        finite &= Double.isFinite(entry);
+      }
+    }
+    return finite;
+  }
 }

@@ -8,8 +8,26 @@ package pondtally.stats;
 final class HazardNewton {
   private static final int MOST_ITERATIONS = 80;
   private static final double CONVERGED = 1e-25;
-  private static final double CONVERGED_AT_INFINITY = 1e-12;
+  private static final double CONVERGED_AT_INFINITY = 1e-16;
   private static final int RUNAWAY_STEPS = 5;
+  private static final double LONGEST_STEP = 5;
+
+  /** A finite maximum is reached in fewer steps. */
+  private static final int SLOW = 20;
+
+  /**
+   * Information left in a direction, as a share of that at 0, below which it counts as none: with a
+   * runaway coefficient, and without.
+   */
+  private static final double LITTLE = 1e-6;
+
+  private static final double NOTHING = 1e-11;
+
+  /**
+   * Standard error over a covariate's range above which a coefficient is not told by the data:
+   * limits would span a factor of e^80.
+   */
+  private static final double WIDEST = 20;
 
   private final HazardData data;
   private final HazardTies ties;
@@ -21,10 +39,20 @@ final class HazardNewton {
   private int iterations;
 
   /**
-   * The maximum: β, the likelihood there, and for each kept column whether its coefficient runs to
-   * infinity.
+   * The maximum.
+   *
+   * @param beta coefficients of all columns, 0 for those left out
+   * @param likelihood the likelihood there
+   * @param infinite for each kept column, whether its coefficient has no finite estimate
+   * @param covariance of the kept columns, right for those that have one
+   * @param iterations Newton steps taken
    */
-  record Maximum(double[] beta, HazardLikelihood likelihood, boolean[] infinite, int iterations) {}
+  record Maximum(
+      double[] beta,
+      HazardLikelihood likelihood,
+      boolean[] infinite,
+      double[][] covariance,
+      int iterations) {}
 
   private HazardNewton(HazardData data, HazardTies ties, int[] kept, HazardLikelihood atZero) {
     this.data = data;
@@ -46,7 +74,7 @@ final class HazardNewton {
   }
 
   private Maximum run() {
-    boolean[] infinite = new boolean[kept.length];
+    double[][] atZero = likelihood.information();
     boolean any = false;
     while (kept.length > 0 && iterations < MOST_ITERATIONS) {
       double[][] inverse = HazardInverse.of(HazardInverse.part(likelihood.information(), kept));
@@ -57,24 +85,37 @@ final class HazardNewton {
           < (any ? CONVERGED_AT_INFINITY : CONVERGED) * Math.max(1, Math.abs(likelihood.value()))) {
         break;
       }
-      any |= watch(step, decrement, infinite);
+      any |= watch(step, decrement);
       if (!advance(step)) {
         break;
       }
       iterations++;
     }
-    return new Maximum(beta, likelihood, infinite, iterations);
+    return judged(any || iterations >= SLOW, atZero);
   }
 
-  private boolean watch(double[] step, double decrement, boolean[] infinite) {
-    boolean any = false;
+  private Maximum judged(boolean runaway, double[][] informationAtZero) {
+    double[][] atMaximum = HazardInverse.part(likelihood.information(), kept);
+    HazardInformation information =
+        HazardInformation.of(
+            HazardInverse.part(informationAtZero, kept), atMaximum, runaway ? LITTLE : NOTHING);
+    boolean[] infinite = new boolean[kept.length];
+    for (int i = 0; i < kept.length; i++) {
+      double error = Math.sqrt(information.covariance()[i][i]) * range[i];
+      infinite[i] = information.lost(i) || error > WIDEST;
+    }
+    return new Maximum(beta, likelihood, infinite, information.covariance(), iterations);
+  }
+
+  /** Whether some coefficient has moved on in large steps while the likelihood hardly changed. */
+  private boolean watch(double[] step, double decrement) {
+    boolean runaway = false;
     for (int i = 0; i < kept.length; i++) {
       boolean moves = decrement < 0.1 && Math.abs(step[i]) * range[i] > 0.5;
       steady[i] = moves ? steady[i] + 1 : 0;
-      infinite[i] |= steady[i] >= RUNAWAY_STEPS;
-      any |= infinite[i];
+      runaway |= steady[i] >= RUNAWAY_STEPS;
     }
-    return any;
+    return runaway;
   }
 
   /**
@@ -83,13 +124,17 @@ final class HazardNewton {
    */
   private boolean advance(double[] step) {
     double slack = 1e-13 * Math.max(1, Math.abs(likelihood.value()));
-    for (double share = 1; share > 1e-6; share /= 2) {
+    double longest = LONGEST_STEP;
+    for (int i = 0; i < kept.length; i++) {
+      longest = Math.max(longest, Math.abs(step[i]) * range[i]);
+    }
+    for (double share = LONGEST_STEP / longest; share > 1e-6; share /= 2) {
       double[] trial = beta.clone();
       for (int i = 0; i < kept.length; i++) {
         trial[kept[i]] += share * step[i];
       }
       HazardLikelihood reached = HazardLikelihood.at(data, trial, ties);
-      if (reached.value() >= likelihood.value() - slack) {
+      if (reached.finite() && reached.value() >= likelihood.value() - slack) {
         beta = trial;
         likelihood = reached;
         return true;

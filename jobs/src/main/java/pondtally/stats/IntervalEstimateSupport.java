@@ -56,12 +56,14 @@ final class IntervalEstimateSupport {
     boolean[] told = new boolean[right.length + 1];
     double[] net = new double[right.length + 1];
     for (int i = 0; i < weights.length; i++) {
-      int entered = upTo(rows.get(i).entryDays());
-      int passed = passed(rows.get(i));
-      net[entered] += entered == passed ? 0 : weights[i];
-      net[passed] -= entered == passed ? 0 : weights[i];
-      told[passed] |= weights[i] > 0 && rows.get(i).failed();
-      told[upTo(rows.get(i).rightDays())] |= weights[i] > 0;
+      if (weights[i] > 0) {
+        int entered = upTo(rows.get(i).entryDays());
+        int passed = passed(rows.get(i));
+        net[entered] += entered == passed ? 0 : weights[i];
+        net[passed] -= entered == passed ? 0 : weights[i];
+        told[passed] |= rows.get(i).failed();
+        told[upTo(rows.get(i).rightDays())] = true;
+      }
     }
     double[] lefts = new double[right.length];
     double[] rights = new double[right.length];

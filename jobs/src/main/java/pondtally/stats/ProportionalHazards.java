@@ -42,8 +42,7 @@ public final class ProportionalHazards {
     int[] kept = columns.kept();
     maximum = HazardNewton.maximize(data, ties, kept, atZero);
     estimable = finite(kept, maximum.infinite());
-    double[][] all = HazardInverse.of(HazardInverse.part(maximum.likelihood().information(), kept));
-    modelCovariance = HazardInverse.part(all, placesOf(estimable, kept));
+    modelCovariance = HazardInverse.part(maximum.covariance(), placesOf(estimable, kept));
     robustCovariance = Optional.empty();
   }
 
@@ -250,8 +249,7 @@ public final class ProportionalHazards {
    */
   public ProportionalHazards withClusters(HazardClusterSums sums) {
     int[] kept = columns.kept();
-    double[][] bread =
-        HazardInverse.of(HazardInverse.part(maximum.likelihood().information(), kept));
+    double[][] bread = maximum.covariance();
     double[][] meat = sums.products();
     double[][] robust = new double[kept.length][kept.length];
     for (int i = 0; i < kept.length; i++) {
