@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -126,9 +128,18 @@ class FixListTest {
   }
 
   @Test
-  void sameTablesGiveTheSameBytes() throws Exception {
+  void sameTablesGiveTheSameBytesOnAnyMachine() throws Exception {
     Path again = folder.resolve("again.xlsx");
-    FixList.write(tables, again);
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
+      FixList.write(tables, again);
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
     assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(again));
   }
 
