@@ -63,20 +63,21 @@ final class CostSentences {
             .say(" in cash for upkeep and ")
             .cell(all, dollars(row, "in_kind_usd"), "in_kind_usd")
             .say(" in kind. ")
-            .cell(all, NumberText.count(row.count("devices_costed")), "devices_costed")
+            .cell(all, Cells.count(row, "devices_costed"), "devices_costed")
             .say(" of ")
-            .cell(all, NumberText.count(row.count("devices"), "devices"), "devices")
+            .cell(all, Cells.count(row, "devices", "devices"), "devices")
             .say(" have cost records; for the others the cost is not known, not zero.")
             .build());
   }
 
   private static String dollars(Row row, String column) {
-    return Missing.orNotKnown(row.number(column), NumberText::dollars);
+    return Missing.orNotKnown(Cells.number(row, column), NumberText::dollars);
   }
 
   private static void volunteers(TablePackage tables, List<Sentence> sentences) {
     Rows all = whole(tables, "costs");
-    double hours = all.first().map(row -> row.number("volunteer_hours").orElse(0)).orElse(0.0);
+    double hours =
+        all.first().map(row -> Cells.number(row, "volunteer_hours").orElse(0)).orElse(0.0);
     if (hours > 0 && tables.fact("volunteer_rate_usd").isEmpty()) {
       sentences.add(
           Sentence.of("")
@@ -100,7 +101,8 @@ final class CostSentences {
     }
     Row row = all.first().get();
     Optional<Estimate> cost =
-        Estimate.of(row.number("value_usd"), row.number("lower"), row.number("upper"));
+        Estimate.of(
+            Cells.number(row, "value_usd"), Cells.number(row, "lower"), Cells.number(row, "upper"));
     if (cost.isEmpty()) {
       sentences.add(Sentence.of(opening + Missing.NOT_KNOWN + ".").build());
       return;
@@ -111,9 +113,9 @@ final class CostSentences {
             .say(". Based on ")
             .cell(
                 all,
-                NumberText.measured(row.number("denominator").orElse(0), 0, units),
+                NumberText.measured(Cells.number(row, "denominator").orElse(0), 0, units),
                 "denominator");
-    double left = row.number("clusters_left_out").orElse(0);
+    double left = Cells.number(row, "clusters_left_out").orElse(0);
     if (left > 0) {
       text.say("; ")
           .cell(all, NumberText.count((long) left, "site clusters"), "clusters_left_out")

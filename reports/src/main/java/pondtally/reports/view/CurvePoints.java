@@ -29,7 +29,7 @@ public final class CurvePoints {
             .where("group", group)
             .where("method", method)
             .first()
-            .map(row -> row.number("supported_days"))
+            .map(row -> Cells.number(row, "supported_days"))
             .orElse(OptionalDouble.empty());
     List<Line> points = new ArrayList<>();
     if (end.isEmpty()) {
@@ -39,7 +39,7 @@ public final class CurvePoints {
     Line last = Line.of(START).with(name);
     points.add(last);
     for (Row row : curve(tables, grouping, group, method)) {
-      if (row.number("time_days").orElse(0) > end.getAsDouble()) {
+      if (Cells.number(row, "time_days").orElse(0) > end.getAsDouble()) {
         break;
       }
       points.add(last.with(Map.of("time_days", start(row))));

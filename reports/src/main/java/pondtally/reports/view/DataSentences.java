@@ -36,12 +36,13 @@ final class DataSentences {
             .sum(account, sum(account, "set_aside"), "set_aside")
             .say("; duplicates: ")
             .sum(account, sum(account, "duplicate"), "duplicate")
-            .say(". Reasons: sheet Data issues and fix-list.xlsx.")
+            .say(". The reasons stand beside the rows in fix-list.xlsx.")
             .build());
   }
 
   private static String sum(Rows rows, String column) {
-    return NumberText.count(rows.list().stream().mapToLong(row -> row.count(column)).sum());
+    return NumberText.count(
+        rows.list().stream().mapToLong(row -> (long) Cells.number(row, column).orElse(0)).sum());
   }
 
   private static void completeness(TablePackage tables, List<Sentence> sentences) {

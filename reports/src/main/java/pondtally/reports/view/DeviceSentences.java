@@ -30,7 +30,7 @@ final class DeviceSentences {
     if (!retired.list().isEmpty()) {
       text.say(", ").rows(retired, NumberText.count(retired.list().size())).say(" of them retired");
     }
-    text.say(". At their last visit, of those not retired: ");
+    text.say(". Of those not retired: ");
     return text.rows(devices.where("state", "working"), count(devices, "working"))
         .say(" working, ")
         .rows(devices.where("state", "reduced"), count(devices, "reduced"))

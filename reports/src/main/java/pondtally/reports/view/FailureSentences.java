@@ -36,7 +36,9 @@ final class FailureSentences {
         row.flatMap(
             r ->
                 Estimate.of(
-                    r.number("per_100_device_years"), r.number("lower"), r.number("upper")));
+                    Cells.number(r, "per_100_device_years"),
+                    Cells.number(r, "lower"),
+                    Cells.number(r, "upper")));
     if (rate.isEmpty()) {
       return;
     }
@@ -44,11 +46,12 @@ final class FailureSentences {
         Sentence.of("Failures in 100 device-years: ")
             .cell(all, rate.get().rate(), "per_100_device_years", "lower", "upper")
             .say(". Based on ")
-            .cell(all, NumberText.count(row.get().count("failures"), "failures"), "failures")
+            .cell(all, Cells.count(row.get(), "failures", "failures"), "failures")
             .say(" in ")
             .cell(
                 all,
-                NumberText.measured(row.get().number("device_years").orElse(0), 0, "device-years"),
+                NumberText.measured(
+                    Cells.number(row.get(), "device_years").orElse(0), 0, "device-years"),
                 "device_years")
             .say(".")
             .build());
@@ -56,14 +59,15 @@ final class FailureSentences {
 
   private static void causes(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "failure_causes").where("grouping", "all").where("group", "all");
-    double failures = all.list().stream().mapToDouble(r -> r.number("failures").orElse(0)).sum();
+    double failures =
+        all.list().stream().mapToDouble(r -> Cells.number(r, "failures").orElse(0)).sum();
     if (failures == 0) {
       return;
     }
     Sentence.Builder text = Sentence.of("Most often put down to: ");
     List<Row> top =
         all.list().stream()
-            .sorted(Comparator.comparingDouble(r -> -r.number("failures").orElse(0)))
+            .sorted(Comparator.comparingDouble(r -> -Cells.number(r, "failures").orElse(0)))
             .limit(MOST_CAUSES)
             .toList();
     for (int i = 0; i < top.size(); i++) {
@@ -71,10 +75,7 @@ final class FailureSentences {
       text.say(i == 0 ? "" : ", ")
           .say(cause.equals("unknown") ? "cause not recorded" : GroupText.words(cause))
           .say(" (")
-          .cell(
-              all.where("cause", cause),
-              NumberText.count((long) top.get(i).number("failures").orElse(0)),
-              "failures")
+          .cell(all.where("cause", cause), Cells.count(top.get(i), "failures"), "failures")
           .say(" of ")
           .sum(all, NumberText.count((long) failures), "failures")
           .say(")");
@@ -109,8 +110,8 @@ final class FailureSentences {
   }
 
   private static Sentence standsOut(Rows at, Row row) {
-    double rate = row.number("per_100_device_years").orElse(0);
-    boolean worse = rate > row.number("funnel_upper").orElse(Double.POSITIVE_INFINITY);
+    double rate = Cells.number(row, "per_100_device_years").orElse(0);
+    boolean worse = rate > Cells.number(row, "funnel_upper").orElse(Double.POSITIVE_INFINITY);
     return Sentence.of("Watershed " + row.text("group") + " fails ")
         .say(worse ? "more" : "less")
         .say(" often than chance alone explains: ")
@@ -118,13 +119,13 @@ final class FailureSentences {
         .say(" failures in 100 device-years, where ")
         .cell(
             at,
-            NumberText.rate(row.number("funnel_lower").orElse(0))
+            NumberText.rate(Cells.number(row, "funnel_lower").orElse(0))
                 + " to "
-                + NumberText.rate(row.number("funnel_upper").orElse(0)),
+                + NumberText.rate(Cells.number(row, "funnel_upper").orElse(0)),
             "funnel_lower",
             "funnel_upper")
         .say(" would be no surprise. Based on ")
-        .cell(at, NumberText.count(row.count("devices"), "devices"), "devices")
+        .cell(at, Cells.count(row, "devices", "devices"), "devices")
         .say(". Why, the figures do not say.")
         .build();
   }

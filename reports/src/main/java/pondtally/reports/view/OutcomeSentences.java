@@ -39,19 +39,23 @@ final class OutcomeSentences {
             .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
             .say(
                 " more at sites that worked when last seen and are overdue for a visit. Measured at ")
-            .cell(all, NumberText.count(row.count("sites_measured")), "sites_measured")
+            .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
             .say(" of ")
-            .cell(all, NumberText.count(row.count("sites"), "sites"), "sites")
+            .cell(all, Cells.count(row, "sites", "sites"), "sites")
             .say("; the others count as unmeasured, not as zero.")
             .build());
-    if (row.number("acre_years").isPresent()) {
+    if (Cells.number(row, "acre_years").isPresent()) {
       sentences.add(
           Sentence.of("Over the whole record that makes ")
-              .cell(all, NumberText.acreYears(row.number("acre_years").getAsDouble()), "acre_years")
+              .cell(
+                  all,
+                  NumberText.acreYears(Cells.number(row, "acre_years").getAsDouble()),
+                  "acre_years")
               .say(" of verified working time, of which ")
               .cell(
                   all,
-                  Missing.orNotKnown(row.number("acre_years_extrapolated"), NumberText::acreYears),
+                  Missing.orNotKnown(
+                      Cells.number(row, "acre_years_extrapolated"), NumberText::acreYears),
                   "acre_years_extrapolated")
               .say(" lie before the first or after the last measurement.")
               .build());
@@ -59,7 +63,7 @@ final class OutcomeSentences {
   }
 
   private static String acres(Row row, String column) {
-    return Missing.orNotKnown(row.number(column), NumberText::acres);
+    return Missing.orNotKnown(Cells.number(row, column), NumberText::acres);
   }
 
   private static void properties(TablePackage tables, List<Sentence> sentences) {
@@ -74,20 +78,17 @@ final class OutcomeSentences {
             row ->
                 sentences.add(
                     Sentence.of("Protected, by devices verified working: ")
-                        .cell(
-                            all,
-                            NumberText.count(row.count("properties_protected")),
-                            "properties_protected")
+                        .cell(all, Cells.count(row, "properties_protected"), "properties_protected")
                         .say(" of ")
                         .cell(
                             all,
-                            NumberText.count(row.count("properties_recorded"), "properties"),
+                            Cells.count(row, "properties_recorded", "properties"),
                             "properties_recorded")
                         .say(" on record, for ")
                         .cell(
                             all,
                             Missing.orNotKnown(
-                                row.number("property_years"),
+                                Cells.number(row, "property_years"),
                                 years -> NumberText.measured(years, 0, "property-years")),
                             "property_years")
                         .say(" in all.")
@@ -98,7 +99,7 @@ final class OutcomeSentences {
     Rows all = Rows.of(tables, "removals_avoided").where("grouping", "all").where("group", "all");
     Optional<String> latest =
         all.where("evidence", "").list().stream()
-            .filter(row -> row.number("avoided_computed").isPresent())
+            .filter(row -> Cells.number(row, "avoided_computed").isPresent())
             .map(row -> row.text("year"))
             .max(String::compareTo);
     if (latest.isEmpty()) {
@@ -111,11 +112,11 @@ final class OutcomeSentences {
         Sentence.of("Removals avoided in " + latest.get() + ", computed: ")
             .cell(
                 computed,
-                NumberText.decimal(row.number("avoided_computed").orElseThrow(), 1),
+                NumberText.decimal(Cells.number(row, "avoided_computed").orElseThrow(), 1),
                 "avoided_computed")
             .say(" at ")
-            .cell(computed, NumberText.count(row.count("sites"), "sites"), "sites");
-    row.number("sites_left_out")
+            .cell(computed, Cells.count(row, "sites", "sites"), "sites");
+    Cells.number(row, "sites_left_out")
         .ifPresent(
             left ->
                 text.say(" (")
@@ -129,7 +130,7 @@ final class OutcomeSentences {
     List<Row> claims =
         year.list().stream()
             .filter(row -> !row.text("evidence").isEmpty())
-            .filter(row -> row.number("avoided_claimed").isPresent())
+            .filter(row -> Cells.number(row, "avoided_claimed").isPresent())
             .toList();
     if (claims.isEmpty()) {
       text.say("Partners claimed none.");
@@ -142,7 +143,7 @@ final class OutcomeSentences {
           .say(GroupText.words(grade) + " ")
           .cell(
               year.where("evidence", grade),
-              NumberText.decimal(claims.get(i).number("avoided_claimed").orElseThrow(), 0),
+              NumberText.decimal(Cells.number(claims.get(i), "avoided_claimed").orElseThrow(), 0),
               "avoided_claimed");
     }
     text.say(". The computed and the claimed figure are never added.");

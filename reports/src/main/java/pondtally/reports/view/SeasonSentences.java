@@ -15,7 +15,7 @@ final class SeasonSentences {
     Rows all = Rows.of(tables, "season_forecast").where("grouping", "all").where("group", "all");
     Optional<Row> next =
         all.list().stream()
-            .filter(row -> row.number("expected_failures").isPresent())
+            .filter(row -> Cells.number(row, "expected_failures").isPresent())
             .min(java.util.Comparator.comparing(row -> row.text("year")));
     return next.map(row -> List.of(sentence(all.where("year", row.text("year")), row)))
         .orElse(List.of());
@@ -26,25 +26,29 @@ final class SeasonSentences {
         Sentence.of("Expected in " + row.text("year") + ": ")
             .cell(
                 at,
-                NumberText.measured(row.number("expected_failures").orElseThrow(), 0, "failures"),
+                NumberText.measured(
+                    Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
                 "expected_failures");
-    if (row.number("lower").isPresent() && row.number("upper").isPresent()) {
+    if (Cells.number(row, "lower").isPresent() && Cells.number(row, "upper").isPresent()) {
       text.say(" (9 times in 10 between ")
           .cell(at, whole(row, "lower") + " and " + whole(row, "upper"), "lower", "upper")
           .say(")");
     }
-    if (row.number("visits").isPresent()) {
+    if (Cells.number(row, "visits").isPresent()) {
       text.say(" and ")
-          .cell(at, NumberText.measured(row.number("visits").getAsDouble(), 0, "visits"), "visits");
+          .cell(
+              at,
+              NumberText.measured(Cells.number(row, "visits").getAsDouble(), 0, "visits"),
+              "visits");
     }
-    if (row.number("cost_usd").isPresent()) {
+    if (Cells.number(row, "cost_usd").isPresent()) {
       text.say(", for about ")
-          .cell(at, NumberText.dollars(row.number("cost_usd").getAsDouble()), "cost_usd");
+          .cell(at, NumberText.dollars(Cells.number(row, "cost_usd").getAsDouble()), "cost_usd");
     }
     return text.say(", if devices go on failing as they have.").build();
   }
 
   private static String whole(Row row, String column) {
-    return NumberText.decimal(row.number(column).orElseThrow(), 0);
+    return NumberText.decimal(Cells.number(row, column).orElseThrow(), 0);
   }
 }

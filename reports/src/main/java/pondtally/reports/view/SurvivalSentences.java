@@ -53,9 +53,9 @@ final class SurvivalSentences {
       String column = "survival_" + years + "y";
       Optional<Estimate> share =
           Estimate.of(
-              found.get().number(column),
-              found.get().number(column + "_lower"),
-              found.get().number(column + "_upper"));
+              Cells.number(found.get(), column),
+              Cells.number(found.get(), column + "_lower"),
+              Cells.number(found.get(), column + "_upper"));
       if (share.isPresent()) {
         sentences.add(
             based(
@@ -79,9 +79,9 @@ final class SurvivalSentences {
   private static Sentence based(Rows row, Sentence.Builder text) {
     Row found = row.first().orElseThrow();
     return text.say("Based on ")
-        .cell(row, NumberText.count(found.count("devices"), "devices"), "devices")
+        .cell(row, Cells.count(found, "devices", "devices"), "devices")
         .say(" and ")
-        .cell(row, NumberText.count(found.count("failures"), "first failures"), "failures")
+        .cell(row, Cells.count(found, "failures", "first failures"), "failures")
         .say(".")
         .build();
   }
@@ -91,20 +91,20 @@ final class SurvivalSentences {
       return;
     }
     Row found = row.first().get();
-    if (found.number("median_years").isEmpty()) {
+    if (Cells.number(found, "median_years").isEmpty()) {
       sentences.add(
           Sentence.of(
                   "Fewer than half of the devices have failed at any age the records reach, so the age by which half fail is not known.")
               .build());
       return;
     }
-    double years = found.number("median_years").getAsDouble();
+    double years = Cells.number(found, "median_years").getAsDouble();
     Sentence.Builder text =
         Sentence.of("Half have failed for the first time by an age of ")
             .cell(row, NumberText.measured(years, 1, "years"), "median_years");
-    if (found.number("median_lower").isPresent()) {
+    if (Cells.number(found, "median_lower").isPresent()) {
       text.say(" (likely ").cell(row, oneDecimal(found, "median_lower"), "median_lower");
-      if (found.number("median_upper").isPresent()) {
+      if (Cells.number(found, "median_upper").isPresent()) {
         text.say(" to ").cell(row, oneDecimal(found, "median_upper"), "median_upper").say(")");
       } else {
         text.say(" or more; the upper limit is not reached)");
@@ -114,7 +114,7 @@ final class SurvivalSentences {
   }
 
   private static String oneDecimal(Row row, String column) {
-    return NumberText.decimal(row.number(column).orElseThrow(), 1);
+    return NumberText.decimal(Cells.number(row, column).orElseThrow(), 1);
   }
 
   private static void small(Rows pipes, TablePackage tables, List<Sentence> sentences) {
@@ -141,10 +141,10 @@ final class SurvivalSentences {
             .where("group_a", "")
             .where("group_b", "");
     Optional<Row> test = together.first();
-    if (test.isEmpty() || test.get().number("p_value").isEmpty()) {
+    if (test.isEmpty() || Cells.number(test.get(), "p_value").isEmpty()) {
       return;
     }
-    double p = test.get().number("p_value").getAsDouble();
+    double p = Cells.number(test.get(), "p_value").getAsDouble();
     Rows named =
         together.where("test", test.get().text("test")).where("strata", test.get().text("strata"));
     if (p >= SIGNIFICANT) {
@@ -175,7 +175,7 @@ final class SurvivalSentences {
     String pairs =
         tests.list().stream()
             .filter(row -> !row.text("group_a").isEmpty() && !row.text("group_b").isEmpty())
-            .filter(row -> row.number("p_adjusted").orElse(1) < SIGNIFICANT)
+            .filter(row -> Cells.number(row, "p_adjusted").orElse(1) < SIGNIFICANT)
             .filter(row -> !small.contains(row.text("group_a")))
             .filter(row -> !small.contains(row.text("group_b")))
             .map(

@@ -85,8 +85,13 @@ final class Book {
     List<Line> own = lines.subList(from, Math.min(lines.size(), from + linesASheet));
     List<String> notes = new ArrayList<>();
     notes.add(
-        "Sheet %d of %d: the table is too long for one sheet. It starts on \"%s\"; filters and totals act on this sheet only."
-            .formatted(part + 1, number, sheet.name()));
+        "Sheet "
+            + (part + 1)
+            + " of "
+            + number
+            + ": the table is too long for one sheet. It starts on \""
+            + sheet.name()
+            + "\"; filters and totals act on this sheet only.");
     notes.addAll(sheet.notes());
     String name = part == 0 ? sheet.name() : sheet.name() + " " + (part + 1);
     return sheet.part(name, notes, own, part == 0);

@@ -2,6 +2,7 @@ package pondtally.reports.workbook;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import javax.xml.namespace.QName;
 import org.apache.poi.xddf.usermodel.PresetColor;
@@ -56,6 +57,9 @@ final class ChartWriter {
     PresetLineDash.SOLID, PresetLineDash.DASH, PresetLineDash.SYSTEM_DOT, PresetLineDash.DASH_DOT
   };
 
+  private static final QName LANGUAGE = new QName("lang");
+  private static final Set<String> RUN_PROPERTIES = Set.of("rPr", "defRPr", "endParaRPr");
+
   private final Function<String, Place> places;
   private int lastId = 1_000;
 
@@ -77,6 +81,7 @@ final class ChartWriter {
     if (plan.series().size() > 1) {
       chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     }
+    inEnglish(chart);
   }
 
   private void label(XSSFChart chart, ChartPlan plan) {
@@ -158,6 +163,18 @@ final class ChartWriter {
       }
     }
     return 10 * power;
+  }
+
+  /** The library marks texts with the machine's own language. */
+  private static void inEnglish(XSSFChart chart) {
+    try (XmlCursor cursor = chart.getCTChartSpace().newCursor()) {
+      while (cursor.hasNextToken()) {
+        if (cursor.isStart() && RUN_PROPERTIES.contains(cursor.getName().getLocalPart())) {
+          cursor.setAttributeText(LANGUAGE, "en-US");
+        }
+        cursor.toNextToken();
+      }
+    }
   }
 
   /** Sets {@code val} as text: the library's slim schema has no type for percentages. */

@@ -90,7 +90,8 @@ final class Place {
   String range(String column, int from, int count) {
     String letter = CellReference.convertNumToColString(columnIndex(column));
     int first = firstRow() + from + 1;
-    return "$%s$%d:$%s$%d".formatted(letter, first, letter, first + count - 1);
+    String to = "$" + letter + "$";
+    return to + first + ":" + to + (first + count - 1);
   }
 
   /** The same with the name of the sheet, for use on others. */

@@ -31,7 +31,7 @@ public final class ProgramWorkbook {
   static void write(TablePackage tables, Path file, int linesASheet) throws IOException {
     Book book = new Book(properties(tables), linesASheet);
     subjects(book, tables);
-    statistics(book, tables);
+    OtherTables.addTo(book, tables);
     records(book, tables);
     book.addFirst(SummarySheet.of(tables, book.sheetNames()));
     book.write(file);
@@ -43,70 +43,23 @@ public final class ProgramWorkbook {
     book.when(tables, "failure_rates", RateSheets::pipes);
     book.when(tables, "failure_rates", RateSheets::others);
     book.when(tables, "survival_summary", SurvivalSheets::summary);
-    book.when(tables, "failure_causes", OutcomeSheets::causes);
-    book.when(tables, "failure_causes", OutcomeSheets::causesByGroup);
+    book.when(tables, "failure_causes", CauseSheets::causes);
+    book.when(tables, "failure_causes", CauseSheets::byGroup);
     book.when(tables, "costs", CostSheets::byWatershed);
     book.when(tables, "costs", CostSheets::byYear);
-    book.when(tables, "cost_effectiveness", CostSheets::perProperty);
-    book.when(tables, "cost_effectiveness", CostSheets::unitCosts);
-    book.when(tables, "benefit_cost", CostSheets::benefit);
-    book.when(tables, "sensitivity", CostSheets::sensitivity);
-    book.when(tables, "wetland", OutcomeSheets::wetland);
-    book.when(tables, "wetland", OutcomeSheets::wetlandByYear);
-    book.when(tables, "removals_avoided", OutcomeSheets::removals);
-    book.when(tables, "properties", OutcomeSheets::properties);
-    book.when(tables, "properties", OutcomeSheets::propertiesByWatershed);
-    book.when(tables, "funding", CostSheets::funding);
+    book.when(tables, "cost_effectiveness", UnitCostSheets::perProperty);
+    book.when(tables, "cost_effectiveness", UnitCostSheets::all);
+    book.when(tables, "benefit_cost", BenefitSheets::benefit);
+    book.when(tables, "sensitivity", BenefitSheets::sensitivity);
+    book.when(tables, "wetland", WetlandSheets::byWatershed);
+    book.when(tables, "wetland", WetlandSheets::byYear);
+    book.when(tables, "removals_avoided", RemovalSheet::addTo);
+    book.when(tables, "properties", PropertySheets::byType);
+    book.when(tables, "properties", PropertySheets::byWatershed);
+    book.when(tables, "funding", BenefitSheets::funding);
     book.when(tables, "season_forecast", SeasonSheets::forecast);
     book.when(tables, "worklist", SeasonSheets::worklist);
     book.when(tables, "visit_interval", SeasonSheets::interval);
-  }
-
-  private static void statistics(Book book, TablePackage tables) {
-    OtherTables.add(
-        book,
-        tables,
-        "group_tests",
-        "Tests",
-        "A large p does not show that groups are alike. Pairs are adjusted for their number.");
-    OtherTables.add(
-        book,
-        tables,
-        "rate_ratios",
-        "Rate ratios",
-        "Limits that reach across 1: the records do not show a difference.");
-    OtherTables.add(
-        book,
-        tables,
-        "mean_life_differences",
-        "Mean life differences",
-        "Limits that reach across 0: the records do not show a difference.");
-    OtherTables.add(
-        book,
-        tables,
-        "hazard_ratios",
-        "Hazard ratios",
-        "Limits that reach across 1: the records do not show a difference. Above 1: fails sooner than the reference.");
-    OtherTables.add(
-        book,
-        tables,
-        "parametric_fits",
-        "Fitted life",
-        "Shape above 1: failure grows likelier with age.");
-    OtherTables.add(
-        book, tables, "fit_check", "Fit check", "A wide gap means that the fitted life misleads.");
-    OtherTables.add(
-        book,
-        tables,
-        "dating_comparison",
-        "Dating of failures",
-        "The same records, with failures dated in three ways.");
-    OtherTables.add(
-        book,
-        tables,
-        "sample_size",
-        "What comparisons need",
-        "How many failures it would take to tell two groups apart.");
   }
 
   private static void records(Book book, TablePackage tables) {

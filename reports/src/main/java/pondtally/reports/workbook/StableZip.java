@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.Enumeration;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -15,8 +16,8 @@ import org.apache.poi.ss.usermodel.Workbook;
 /** Writes a workbook so that the same content gives the same bytes, whatever the clock says. */
 public final class StableZip {
 
-  /** The first day a ZIP archive can hold. */
-  private static final java.time.LocalDateTime EPOCH = java.time.LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** Past the first day a ZIP archive can hold, which is stored with the time zone. */
+  private static final LocalDateTime EPOCH = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private StableZip() {}
 

@@ -135,8 +135,12 @@ final class SurvivalSheets {
       int count = curve.getValue().size();
       if (curve.getKey().equals("all devices")) {
         all.add(series("estimate", "survival", from, count));
-        all.add(series("lower limit (95%)", "lower", from, count).thin());
-        all.add(series("upper limit (95%)", "upper", from, count).thin());
+        // A spreadsheet draws what is not known as zero, so limits are drawn whole or not at all.
+        if (ChartPlan.leading(curve.getValue(), "lower", count) == count
+            && ChartPlan.leading(curve.getValue(), "upper", count) == count) {
+          all.add(series("lower limit (95%)", "lower", from, count).thin());
+          all.add(series("upper limit (95%)", "upper", from, count).thin());
+        }
       } else {
         pipes.add(series(curve.getKey(), "survival", from, count));
       }

@@ -1,0 +1,83 @@
+package pondtally.reports.workbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.Rows;
+
+/** Removals avoided: a line a year, what was computed beside what was claimed. */
+final class RemovalSheet {
+
+  private static final String CLAIM = "claim ";
+
+  private RemovalSheet() {}
+
+  static void addTo(Book book, TablePackage tables) {
+    List<Row> rows = Rows.of(tables, "removals_avoided").where("grouping", "all").list();
+    Set<String> grades = new TreeSet<>();
+    rows.forEach(row -> grades.add(row.text("evidence")));
+    grades.remove("");
+    List<Line> lines = years(rows);
+    Columns columns = Columns.of(tables, "removals_avoided").add("year").width(24);
+    columns.add("sites", "sites_left_out", "avoided_computed").format(Format.ONE).total();
+    for (String grade : grades) {
+      columns.add(CLAIM + grade, "Claimed, by " + grade, Format.ONE).total();
+    }
+    columns.add("removals_reported").format(Format.ONE).total();
+    book.add(
+        TableSheet.of(
+                "Removals",
+                "Removals avoided, computed and claimed",
+                List.of(
+                    "Computed: removals a year before, times the verified working share of the year, less removals that still happened. It may be below zero, and then it stays so in every sum.",
+                    "The partners' own claims stand beside it by the evidence given. The two are never added."),
+                columns,
+                lines)
+            .withCharts(chart(lines.size(), grades)));
+  }
+
+  private static List<Line> years(List<Row> rows) {
+    Map<String, Map<String, String>> years = new TreeMap<>();
+    for (Row row : rows) {
+      Map<String, String> cells =
+          years.computeIfAbsent(row.text("year"), year -> new LinkedHashMap<>());
+      String grade = row.text("evidence");
+      cells.put("year", row.text("year"));
+      if (grade.isEmpty()) {
+        List.of("sites", "sites_left_out", "avoided_computed", "removals_reported")
+            .forEach(column -> cells.put(column, row.text(column)));
+      } else {
+        cells.put(CLAIM + grade, row.text("avoided_claimed"));
+      }
+    }
+    return years.values().stream().map(Line::of).toList();
+  }
+
+  private static ChartPlan[] chart(int years, Set<String> grades) {
+    if (years == 0) {
+      return new ChartPlan[0];
+    }
+    List<ChartPlan.Series> series = new ArrayList<>();
+    series.add(ChartPlan.Series.of("Computed", "year", "avoided_computed", years));
+    for (String grade : grades) {
+      series.add(ChartPlan.Series.of("Claimed, by " + grade, "year", CLAIM + grade, years));
+    }
+    return new ChartPlan[] {
+      new ChartPlan(
+          "Removals avoided by year: computed, and claimed by evidence",
+          "Bars side by side for each year: removals avoided as computed, and as claimed by each grade of evidence. Figures: the table on this sheet.",
+          ChartPlan.Kind.COLUMNS,
+          "Year",
+          "Removals avoided",
+          "0",
+          series)
+    };
+  }
+}

@@ -1,0 +1,107 @@
+package pondtally.reports.workbook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.Rows;
+import pondtally.reports.view.Setting;
+
+/** Wetland kept, by watershed and by year. */
+final class WetlandSheets {
+
+  private static final int MOST_BARS = 24;
+  private static final double SAME = 1e-6;
+
+  private WetlandSheets() {}
+
+  static void byWatershed(Book book, TablePackage tables) {
+    List<Line> lines =
+        Rows.of(tables, "wetland")
+            .where("grouping", "watershed")
+            .where("year", "all")
+            .lines()
+            .stream()
+            .sorted(
+                Comparator.comparing((Line line) -> line.number("acre_years").isEmpty())
+                    .thenComparing(line -> line.text("group")))
+            .toList();
+    Columns columns = Columns.of(tables, "wetland").add("group").heading("Watershed").width(26);
+    columns.add("sites", "sites_measured", "ponds", "acres_before").total();
+    columns.add("acres_retained_verified").total().add("acres_retained_unverified").total();
+    columns.add("hectares_retained_verified").live(hectares()).add("acre_years").total();
+    columns.add("acre_years_extrapolated").total().add("acres_lost_to_lowering").total();
+    int bars = ChartPlan.leading(lines, "acre_years", MOST_BARS);
+    book.add(
+        TableSheet.of(
+                "Wetland",
+                "Wetland kept, by watershed, whole record",
+                notes(tables, lines),
+                columns,
+                lines)
+            .withCharts(chart("Watershed", "group", bars)));
+  }
+
+  private static List<String> notes(TablePackage tables, List<Line> lines) {
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "A pond counts once, however many devices it has. A site without measurement is unmeasured, never zero. Verified: working at its last visit and not overdue.");
+    double sum = lines.stream().mapToDouble(l -> l.number("acre_years").orElse(0)).sum();
+    double all =
+        Rows.of(tables, "wetland").where("grouping", "all").where("year", "all").lines().stream()
+            .findFirst()
+            .map(line -> line.number("acre_years").orElse(sum))
+            .orElse(sum);
+    if (Math.abs(all - sum) > SAME * Math.max(1, all)) {
+      notes.add(
+          "Watersheds do not add up to the program: a pond that reaches into two watersheds stands in both rows. The program's own figures are on Summary and Wetland by year.");
+    }
+    return notes;
+  }
+
+  static void byYear(Book book, TablePackage tables) {
+    List<Line> lines =
+        Rows.of(tables, "wetland")
+            .where("grouping", "all")
+            .only(row -> !row.text("year").equals("all"))
+            .lines();
+    Columns columns = Columns.of(tables, "wetland").add("year").heading("Fiscal year").width(24);
+    columns.add("sites", "sites_measured", "acres_retained_verified", "acres_retained_unverified");
+    columns.add("hectares_retained_verified").live(hectares());
+    columns.add("acre_years").total().add("acre_years_extrapolated").total();
+    book.add(
+        TableSheet.of(
+                "Wetland by year",
+                "Wetland kept, by fiscal year",
+                List.of(
+                    "Acres stand at the end of the year or the data cut: they are a stock and are not added up over years. Acre-years are."),
+                columns,
+                lines)
+            .withCharts(chart("Fiscal year", "year", lines.size())));
+  }
+
+  private static Formula hectares() {
+    return Formula.product(
+        List.of("acres_retained_verified"),
+        "*Hectares_per_acre",
+        OptionalDouble.of(Setting.HECTARES_PER_ACRE));
+  }
+
+  private static ChartPlan[] chart(String axis, String category, int count) {
+    return count == 0
+        ? new ChartPlan[0]
+        : new ChartPlan[] {
+          new ChartPlan(
+              "Acre-years of wetland kept, verified, by " + axis.toLowerCase(Locale.ROOT),
+              "Bars: acre-years over verified working time. Figures: the table on this sheet.",
+              ChartPlan.Kind.COLUMNS,
+              axis,
+              "Acre-years",
+              "#,##0",
+              List.of(ChartPlan.Series.of("Acre-years", category, "acre_years", count)))
+        };
+  }
+}
