@@ -2,18 +2,12 @@ package pondtally.stats;
 
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
-import org.apache.commons.statistics.distribution.ContinuousDistribution;
 import org.apache.commons.statistics.distribution.GammaDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
-/**
- * Quantiles and tails of the standard distributions, by Apache Commons Statistics, with the
- * quantiles of gamma and beta brought to full double precision by Newton's steps (the library's own
- * search stops at an absolute error of 1e-9, which is too coarse for limits near 0).
- */
+/** Quantiles and tails of the standard distributions, by Apache Commons Statistics. */
 final class Quantile {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
-  private static final int NEWTON_STEPS = 8;
 
   private Quantile() {}
 
@@ -44,12 +38,12 @@ final class Quantile {
 
   /** Quantile of the gamma distribution with the shape given (above 0) and scale 1. */
   static double gamma(double probability, double shape) {
-    return polished(GammaDistribution.of(shape, 1), probability);
+    return GammaDistribution.of(shape, 1).inverseCumulativeProbability(probability);
   }
 
   /** Quantile of the beta distribution, both parameters above 0. */
   static double beta(double probability, double alpha, double beta) {
-    return polished(BetaDistribution.of(alpha, beta), probability);
+    return BetaDistribution.of(alpha, beta).inverseCumulativeProbability(probability);
   }
 
   static double checkLevel(double level) {
@@ -57,25 +51,5 @@ final class Quantile {
       throw new IllegalArgumentException("level " + level + ", expected above 0 and below 1");
     }
     return level;
-  }
-
-  private static double polished(ContinuousDistribution distribution, double probability) {
-    double x = distribution.inverseCumulativeProbability(probability);
-    for (int i = 0; i < NEWTON_STEPS; i++) {
-      double density = distribution.density(x);
-      double next = x - excess(distribution, x, probability) / density;
-      if (!(density > 0) || !(next > distribution.getSupportLowerBound()) || next == x) {
-        return x;
-      }
-      x = next;
-    }
-    return x;
-  }
-
-  /** F(x) − p, from the tail in which it loses fewest digits. */
-  private static double excess(ContinuousDistribution distribution, double x, double probability) {
-    return probability <= 0.5
-        ? distribution.cumulativeProbability(x) - probability
-        : (1 - probability) - distribution.survivalProbability(x);
   }
 }

@@ -203,7 +203,8 @@ public final class SurvivalCurve {
   /**
    * Limits of {@link #quantile}: the smallest times at which the lower and the upper limit of S
    * come down to 1 − p. Source: Brookmeyer &amp; Crowley 1982. A side is empty if its limit never
-   * does.
+   * does. With {@link CurveEdge#EXACT} the lower one can come before the first failure, where too
+   * few are at risk to speak against it.
    */
   public Limits quantileLimits(double p) {
     return new Limits(

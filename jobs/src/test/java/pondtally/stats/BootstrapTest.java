@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -31,7 +32,7 @@ class BootstrapTest {
   @Test
   void undefinedResamplesAreCountedAndAboveOnePerCentEndTheLimits() {
     double[] values = new double[1000];
-    java.util.Arrays.setAll(values, i -> i);
+    Arrays.setAll(values, i -> i);
     for (int i = 0; i < 10; i++) {
       values[100 * i] = i % 2 == 0 ? Double.NaN : Double.POSITIVE_INFINITY;
     }

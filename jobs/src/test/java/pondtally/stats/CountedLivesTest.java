@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -103,7 +104,7 @@ class CountedLivesTest {
     }
     CountedLives straight = CountedLives.ofKinds(3);
     CountedLives[] parts = new CountedLives[7];
-    java.util.Arrays.setAll(parts, i -> CountedLives.ofKinds(3));
+    Arrays.setAll(parts, i -> CountedLives.ofKinds(3));
     for (int i = 0; i < rows.length; i++) {
       add(straight, rows[i]);
       add(parts[random.nextInt(7)], rows[rows.length - 1 - i]);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,7 @@ class ExactSumTest {
     double[] values = values(random);
     ExactSum forward = new ExactSum();
     ExactSum[] parts = new ExactSum[5];
-    java.util.Arrays.setAll(parts, i -> new ExactSum());
+    Arrays.setAll(parts, i -> new ExactSum());
     for (int i = 0; i < values.length; i++) {
       forward.add(values[i]);
       parts[random.nextInt(5)].add(values[values.length - 1 - i]);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -62,7 +63,7 @@ class MeanCumulativeTest {
           for (int k = 0; k <= row; k++) {
             double t = mean.time(k);
             double n = mean.atRisk(k);
-            long own = java.util.Arrays.stream(device.eventTimes()).filter(e -> e == t).count();
+            long own = Arrays.stream(device.eventTimes()).filter(e -> e == t).count();
             boolean atRisk = device.entry() < t && t <= device.exit();
             psi += atRisk ? (own - mean.events(k) / n) / n : 0;
           }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,7 @@ class PoissonRateTest {
   @Test
   void coverageIsNeverBelowTheLevel() {
     Limits[] limits = new Limits[120];
-    java.util.Arrays.setAll(limits, x -> PoissonRate.countLimits(x, 0.95));
+    Arrays.setAll(limits, x -> PoissonRate.countLimits(x, 0.95));
     for (double mean = 0.05; mean < 40; mean += 0.05) {
       PoissonDistribution distribution = PoissonDistribution.of(mean);
       double covered = 0;

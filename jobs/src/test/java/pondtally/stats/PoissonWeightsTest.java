@@ -3,6 +3,7 @@ package pondtally.stats;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -37,7 +38,7 @@ class PoissonWeightsTest {
   void weightsStayWhatTheyWere() {
     byte[] text = new byte[12];
     PoissonWeights.of(20250601, "S-0001").fill(text);
-    assertEquals("[2, 0, 0, 1, 1, 2, 2, 1, 2, 0, 0, 1]", java.util.Arrays.toString(text));
+    assertEquals("[2, 0, 0, 1, 1, 2, 2, 1, 2, 0, 0, 1]", Arrays.toString(text));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static pondtally.stats.Published.assertCell;
 import static pondtally.stats.Published.count;
 import static pondtally.stats.Published.number;
 
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,7 @@ class PresentValuePublishedTest {
     survival[0] = 1;
     for (int t = 1; t < survival.length; t++) {
       survival[t] = number(rows.get(t - 1), "survival");
-      double[] sofar = java.util.Arrays.copyOf(survival, t + 1);
+      double[] sofar = Arrays.copyOf(survival, t + 1);
       assertCell(
           rows.get(t - 1), "cumulative", PresentValue.expectedFailureCost(4000, 0.03, sofar));
     }

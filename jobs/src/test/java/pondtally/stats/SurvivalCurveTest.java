@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -191,7 +192,7 @@ class SurvivalCurveTest {
     SurvivalCurve curve = curve(lives);
     for (int t = 0; t < 300; t++) {
       int day = t;
-      long working = java.util.Arrays.stream(ends).filter(e -> e > day).count();
+      long working = Arrays.stream(ends).filter(e -> e > day).count();
       assertEquals(working / 1000.0, curve.at(t).getAsDouble(), 1e-12);
     }
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
@@ -48,7 +49,7 @@ class WatershedTest {
     // Of ten, the outermost at either end is drawn in to the next.
     long[] ten = {4, 4, 4, 4, 4, 4, 4, 4, 6, 400};
     double[] four = new double[10];
-    java.util.Arrays.fill(four, 4);
+    Arrays.fill(four, 4);
     assertEquals(2 / 10.0, FunnelLimits.dispersion(ten, four).ratio().getAsDouble(), 1e-12);
     assertFalse(FunnelLimits.dispersion(ten, four).noticed());
     FunnelLimits.Dispersion nothing = FunnelLimits.dispersion(new long[2], new double[2]);

@@ -37,6 +37,16 @@ class WilsonPublishedTest {
     assertPrinted(0.0061, 0.1718, Wilson.limits(1, 29, 0.95));
   }
 
+  /** One of a million: 1 − (1 − p)^n is 0.025, so p has a closed form. */
+  @Test
+  void verySmallSharesKeepTheirDigits() {
+    double exact = -Math.expm1(Math.log(0.975) / 1e6);
+    double lower = ClopperPearson.limits(1, 1_000_000, 0.95).lower().getAsDouble();
+    assertEquals(exact, lower, 1e-9 * exact);
+    double upper = ClopperPearson.limits(999_999, 1_000_000, 0.95).upper().getAsDouble();
+    assertEquals(1 - exact, upper, 1e-14);
+  }
+
   @Test
   void nothingOfNothing() {
     assertEquals(Limits.none(), Wilson.limits(0, 0, 0.95));
