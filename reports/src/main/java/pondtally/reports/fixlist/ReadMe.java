@@ -15,7 +15,7 @@ import pondtally.reports.workbook.Widths;
 /** The first sheet: how to use the list, and how much each partner has to look at. */
 final class ReadMe {
 
-  private static final int WIDTH = 88;
+  private static final int WIDTH = 98;
   private static final List<String> HOW =
       List.of(
           "Each partner has a sheet of its own. Send a partner only that sheet: the others hold other partners' records.",

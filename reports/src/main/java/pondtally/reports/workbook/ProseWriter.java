@@ -9,7 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 final class ProseWriter {
 
   /** A single column is not scaled to the page by every program, so it must fit as it is. */
-  private static final int WIDTH = 88;
+  private static final int WIDTH = 98;
 
   private final Styles styles;
 

@@ -131,6 +131,9 @@ final class RateSheets {
     if (!reason.isEmpty()) {
       return reason;
     }
+    if (Line.of(row).number(RATE).isEmpty()) {
+      return "no rate: nothing followed long enough";
+    }
     return Groups.isSmall(Line.of(row), tables) ? "small group, not ranked" : "enough to compare";
   }
 

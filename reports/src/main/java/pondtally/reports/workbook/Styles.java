@@ -24,6 +24,11 @@ public final class Styles {
   private static final byte[] FAULT_FILL = {(byte) 0xFF, (byte) 0xE8, (byte) 0xB3};
   private static final byte[] LINK_BLUE = {0x00, 0x56, (byte) 0x8C};
 
+  /** A font whose widths free fonts copy, so that lines break alike in every program. */
+  private static final String FONT = "Arial";
+
+  private static final int NORMAL_POINTS = 10;
+
   /** Keeps text away from the number in the column before it. */
   private static final short INDENT = 1;
 
@@ -47,6 +52,7 @@ public final class Styles {
 
   public Styles(XSSFWorkbook book) {
     this.book = book;
+    plainFont(book.getFontAt(0), NORMAL_POINTS);
     for (Format format : Format.values()) {
       plain.put(format, data(format));
       quoted.put(format, quoted(data(format)));
@@ -152,7 +158,7 @@ public final class Styles {
 
   private CellStyle total(Format format) {
     CellStyle style = data(format);
-    style.setFont(bold(11));
+    style.setFont(bold(NORMAL_POINTS));
     style.setBorderBottom(BorderStyle.THIN);
     style.setBorderTop(BorderStyle.THIN);
     return style;
@@ -160,7 +166,7 @@ public final class Styles {
 
   private CellStyle headerLook(HorizontalAlignment side) {
     XSSFCellStyle style = book.createCellStyle();
-    XSSFFont font = bold(11);
+    XSSFFont font = bold(NORMAL_POINTS);
     font.setColor(IndexedColors.WHITE.getIndex());
     style.setFont(font);
     style.setFillForegroundColor(color(HEADER_FILL));
@@ -177,7 +183,7 @@ public final class Styles {
     style.setDataFormat(book.createDataFormat().getFormat(Format.TEXT.pattern()));
     style.setFillForegroundColor(color(FAULT_FILL));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-    style.setFont(bold(11));
+    style.setFont(bold(NORMAL_POINTS));
     style.setVerticalAlignment(VerticalAlignment.TOP);
     style.setBorderTop(BorderStyle.MEDIUM);
     style.setBorderBottom(BorderStyle.MEDIUM);
@@ -210,13 +216,13 @@ public final class Styles {
   }
 
   private XSSFFont gray() {
-    XSSFFont font = font(11);
+    XSSFFont font = font(NORMAL_POINTS);
     font.setColor(color(new byte[] {0x50, 0x50, 0x50}));
     return font;
   }
 
   private XSSFFont linkFont() {
-    XSSFFont font = font(11);
+    XSSFFont font = font(NORMAL_POINTS);
     font.setColor(color(LINK_BLUE));
     font.setUnderline(org.apache.poi.ss.usermodel.Font.U_SINGLE);
     return font;
@@ -224,9 +230,14 @@ public final class Styles {
 
   private XSSFFont font(int points) {
     XSSFFont font = book.createFont();
-    font.setFontHeightInPoints((short) points);
-    font.setScheme(FontScheme.MINOR);
+    plainFont(font, points);
     return font;
+  }
+
+  private static void plainFont(XSSFFont font, int points) {
+    font.setFontName(FONT);
+    font.setScheme(FontScheme.NONE);
+    font.setFontHeightInPoints((short) points);
   }
 
   private static XSSFColor color(byte[] rgb) {

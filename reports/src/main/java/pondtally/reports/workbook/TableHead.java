@@ -19,7 +19,7 @@ import pondtally.reports.view.Line;
 /** Writes what stands above the lines of a table sheet, and makes it a table. */
 final class TableHead {
 
-  private static final float POINTS_PER_LINE = 15;
+  private static final float POINTS_PER_LINE = 13;
 
   private final XSSFSheet sheet;
   private final Place place;

@@ -9,7 +9,7 @@ public final class Widths {
 
   private static final int NARROWEST = 10;
   private static final int WIDEST = 32;
-  private static final float POINTS_A_LINE = 15;
+  private static final float POINTS_A_LINE = 13;
 
   /** Lines looked at to fit a column: enough for the look, few enough for the time. */
   private static final int LOOKED_AT = 2_000;
@@ -50,11 +50,15 @@ public final class Widths {
    * by itself. Letters of a sentence are narrower than the digits that widths are counted in.
    */
   public static float height(String text, int width) {
+    int letters = width * 6 / 5;
     int lines = 0;
-    for (String paragraph : text.split("\n", -1)) {
-      lines += wrapped(paragraph, width * 6 / 5).size();
+    for (String paragraph : text.replace('\u00a0', ' ').split("\n", -1)) {
+      for (String line : wrapped(paragraph, letters)) {
+        // A word longer than the column is broken inside.
+        lines += 1 + Math.max(0, line.length() - 1) / letters;
+      }
     }
-    return lines * POINTS_A_LINE + (lines > 1 ? 2 : 0);
+    return lines * POINTS_A_LINE + 3;
   }
 
   /** Breaks a text at spaces into lines of at most {@code width} characters where words allow. */
