@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -97,8 +98,9 @@ public final class EffectTally implements Serializable {
     }
   }
 
-  /** Adds a cluster. */
-  public void add(ClusterView cluster) {
+  /** Adds a cluster; returns what it contributed, for {@link EffectInfluence}. */
+  public List<EffectPart> add(ClusterView cluster) {
+    List<EffectPart> parts = new ArrayList<>();
     byte[] weights = new byte[settings.resamples()];
     PoissonWeights.of(settings.seed(), cluster.history().records().cluster()).fill(weights);
     cluster
@@ -106,12 +108,13 @@ public final class EffectTally implements Serializable {
         .forEach(
             (key, devices) -> {
               if (GROUPINGS.contains(key.grouping())) {
-                addEffect(key, Effect.of(cluster, devices, settings), weights);
+                addEffect(key, Effect.of(cluster, devices, settings), weights, parts);
               }
             });
+    return parts;
   }
 
-  private void addEffect(GroupKey key, Effect effect, byte[] weights) {
+  private void addEffect(GroupKey key, Effect effect, byte[] weights, List<EffectPart> parts) {
     for (Measure measure : Measure.values()) {
       Sums s = sums(key, measure);
       Double denominator = measure.denominator(effect);
@@ -119,6 +122,7 @@ public final class EffectTally implements Serializable {
         s.leftOut++;
       } else {
         s.add(effect, denominator, weights);
+        parts.add(new EffectPart(key, measure, effect.cashUsd(), effect.allUsd(), denominator));
       }
     }
   }
@@ -132,6 +136,23 @@ public final class EffectTally implements Serializable {
   public void merge(EffectTally other) {
     other.sums.forEach(
         (key, byMeasure) -> byMeasure.forEach((measure, more) -> sums(key, measure).merge(more)));
+  }
+
+  /** A measure of each cluster's influence on every unit cost, against the totals counted here. */
+  public EffectInfluence influence() {
+    EffectInfluence influence = new EffectInfluence();
+    sums.forEach(
+        (key, byMeasure) ->
+            byMeasure.forEach(
+                (measure, s) -> {
+                  if (s.units.result() > 0) {
+                    influence.expect(
+                        new EffectPart(
+                            key, measure, s.cash.result(), s.all.result(), s.units.result()),
+                        s.clusters);
+                  }
+                }));
+    return influence;
   }
 
   /** One row of the result table {@code cost_effectiveness}. */
@@ -152,25 +173,51 @@ public final class EffectTally implements Serializable {
       Long clustersLeftOut) {}
 
   /** The rows of the result table: each measure in cash alone, and with in-kind value. */
-  public List<Row> rows() {
+  public List<Row> rows(EffectInfluence influence) {
     List<Row> rows = new ArrayList<>();
     sums.forEach(
         (key, byMeasure) ->
             byMeasure.forEach(
                 (measure, s) -> {
-                  rows.add(row(key, measure, "cash", s, s.cash, s.cashDraws));
-                  rows.add(row(key, measure, "cash-and-in-kind", s, s.all, s.allDraws));
+                  rows.add(
+                      row(
+                          key,
+                          measure,
+                          "cash",
+                          s,
+                          s.cash,
+                          s.cashDraws,
+                          influence.acceleration(key, measure, false)));
+                  rows.add(
+                      row(
+                          key,
+                          measure,
+                          "cash-and-in-kind",
+                          s,
+                          s.all,
+                          s.allDraws,
+                          influence.acceleration(key, measure, true)));
                 }));
     return rows;
   }
 
   private Row row(
-      GroupKey key, Measure measure, String basis, Sums s, ExactSum numerator, long[] numerators) {
+      GroupKey key,
+      Measure measure,
+      String basis,
+      Sums s,
+      ExactSum numerator,
+      long[] numerators,
+      OptionalDouble acceleration) {
     boolean any = s.clusters > 0;
     double units = s.units.result();
     boolean defined = any && units > 0;
+    double value = defined ? numerator.result() / units : Double.NaN;
     Bootstrap draws = Bootstrap.of(ratios(numerators, s.unitDraws), LEVEL);
-    Limits limits = defined && s.clusters > 1 ? draws.percentile() : Limits.none();
+    Limits limits =
+        defined && acceleration.isPresent()
+            ? draws.bca(value, acceleration.getAsDouble())
+            : Limits.none();
     return new Row(
         key.grouping().code(),
         key.group(),
@@ -179,7 +226,7 @@ public final class EffectTally implements Serializable {
         basis,
         any ? numerator.result() : null,
         any ? units : null,
-        defined ? numerator.result() / units : null,
+        defined ? value : null,
         Cells.of(limits.lower()),
         Cells.of(limits.upper()),
         draws.resamples(),

@@ -1,6 +1,7 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.List;
 
 /**
  * Everything that is counted over clusters: one tally a subject. Counting in parts and merging
@@ -30,16 +31,16 @@ public final class ProgramTally implements Serializable {
     completeness = new CompletenessTally(settings);
   }
 
-  /** Counts a cluster. */
-  public void add(ClusterView cluster) {
+  /** Counts a cluster; returns what it contributed to each unit cost. */
+  public List<EffectPart> add(ClusterView cluster) {
     lives.add(cluster);
     rates.add(cluster);
     costs.add(cluster);
     wetland.add(cluster);
     removals.add(cluster);
     properties.add(cluster);
-    effects.add(cluster);
     completeness.add(cluster);
+    return effects.add(cluster);
   }
 
   /** Adds what another tally counted. */

@@ -35,6 +35,8 @@ public final class RateAnalysis {
       Double shrunken,
       Double funnelLower,
       Double funnelUpper,
+      Double funnelLower95,
+      Double funnelUpper95,
       Boolean outsideFunnel,
       String withheldReason) {}
 
@@ -85,6 +87,8 @@ public final class RateAnalysis {
         watershed == null ? null : watershed.shrunken(),
         watershed == null ? null : watershed.funnelLower(),
         watershed == null ? null : watershed.funnelUpper(),
+        watershed == null ? null : watershed.innerLower(),
+        watershed == null ? null : watershed.innerUpper(),
         watershed == null ? null : watershed.outside(),
         small ? "fewer than " + settings.groupsBelow() + " devices: shown, not ranked" : null);
   }

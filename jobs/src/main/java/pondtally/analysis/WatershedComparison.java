@@ -21,10 +21,18 @@ import pondtally.stats.Limits;
  * @param funnelLower lower 99.8 per cent limit for a watershed like the others; null where nothing
  *     is expected
  * @param funnelUpper upper 99.8 per cent limit
+ * @param innerLower lower 95 per cent limit
+ * @param innerUpper upper 95 per cent limit
  * @param outside whether the watershed lies outside these limits
  */
 record WatershedComparison(
-    double expected, Double shrunken, Double funnelLower, Double funnelUpper, Boolean outside) {
+    double expected,
+    Double shrunken,
+    Double funnelLower,
+    Double funnelUpper,
+    Double innerLower,
+    Double innerUpper,
+    Boolean outside) {
 
   /** The comparison of each watershed. */
   static Map<String, WatershedComparison> of(RateTally tally) {
@@ -52,16 +60,19 @@ record WatershedComparison(
   private static WatershedComparison of(
       long observed, double expected, double deviceYears, GammaPoisson prior) {
     if (!(expected > 0 && deviceYears > 0)) {
-      return new WatershedComparison(expected, null, null, null, null);
+      return new WatershedComparison(expected, null, null, null, null, null, null);
     }
     double rateAsExpected = 100 * expected / deviceYears;
     Limits funnel = FunnelLimits.exact(expected, FunnelLimits.OUTER).times(rateAsExpected);
+    Limits inner = FunnelLimits.exact(expected, FunnelLimits.INNER).times(rateAsExpected);
     OptionalDouble shrunken = prior.shrunken(observed, expected);
     return new WatershedComparison(
         expected,
         shrunken.isPresent() ? (Double) (shrunken.getAsDouble() * rateAsExpected) : null,
         Cells.of(funnel.lower()),
         Cells.of(funnel.upper()),
+        Cells.of(inner.lower()),
+        Cells.of(inner.upper()),
         FunnelLimits.outside(observed, expected, FunnelLimits.OUTER));
   }
 }

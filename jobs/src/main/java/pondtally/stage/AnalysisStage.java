@@ -71,7 +71,7 @@ public final class AnalysisStage {
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
         RecordRows.table("costs", tally.costs().rows()),
-        RecordRows.table("cost_effectiveness", tally.effects().rows()),
+        RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.influence())),
         RecordRows.table("wetland", tally.wetland().rows()),
         RecordRows.table("removals_avoided", tally.removals().rows()),
         RecordRows.table("properties", tally.properties().rows()));

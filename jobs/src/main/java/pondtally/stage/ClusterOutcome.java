@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import pondtally.analysis.DeviceRow;
+import pondtally.analysis.EffectInfluence;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SiteRow;
 import pondtally.check.Finding;
@@ -21,6 +22,7 @@ final class ClusterOutcome implements Serializable {
   private final List<SiteRow> sites = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
+  private EffectInfluence influence;
 
   ClusterOutcome(ProgramTally tally) {
     this.tally = tally;
@@ -44,6 +46,16 @@ final class ClusterOutcome implements Serializable {
 
   List<Verdict> verdicts() {
     return verdicts;
+  }
+
+  /** Influence of each cluster on the unit costs; known after the second pass. */
+  EffectInfluence influence() {
+    return influence;
+  }
+
+  ClusterOutcome with(EffectInfluence measured) {
+    influence = measured;
+    return this;
   }
 
   ClusterOutcome merge(ClusterOutcome other) {

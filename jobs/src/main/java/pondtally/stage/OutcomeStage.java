@@ -1,12 +1,17 @@
 package pondtally.stage;
 
+import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
+import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
+import pondtally.analysis.EffectInfluence;
+import pondtally.analysis.EffectPart;
 import pondtally.analysis.Groups;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
@@ -26,23 +31,50 @@ public final class OutcomeStage {
 
   private OutcomeStage() {}
 
-  /** What all the clusters add up to. */
+  /**
+   * What the clusters of one part of the data add up to, and what each contributed to the unit
+   * costs.
+   */
+  private record Part(ClusterOutcome outcome, List<EffectPart> effects) implements Serializable {}
+
+  /**
+   * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
+   * the totals.
+   */
   static ClusterOutcome run(
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices) {
-    return clusters
-        .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
-        .reduce(ClusterOutcome::merge);
+    JavaRDD<Part> parts =
+        clusters
+            .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
+            .persist(StorageLevel.MEMORY_AND_DISK());
+    ClusterOutcome outcome = parts.map(Part::outcome).reduce(ClusterOutcome::merge);
+    EffectInfluence totals = outcome.tally().effects().influence();
+    EffectInfluence influence =
+        parts.map(part -> influence(part, totals)).reduce(OutcomeStage::merged);
+    parts.unpersist();
+    return outcome.with(influence);
   }
 
-  private static ClusterOutcome count(
+  private static EffectInfluence influence(Part part, EffectInfluence totals) {
+    part.effects().forEach(totals::add);
+    return totals;
+  }
+
+  private static EffectInfluence merged(EffectInfluence a, EffectInfluence b) {
+    a.merge(b);
+    return a;
+  }
+
+  private static Part count(
       Iterator<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices) {
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
+    List<EffectPart> effects = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
     while (clusters.hasNext()) {
@@ -51,10 +83,10 @@ public final class OutcomeStage {
       outcome.verdicts().addAll(checked.verdicts());
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
       ClusterView view = new ClusterView(history, groups, costs);
-      outcome.tally().add(view);
+      effects.addAll(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
     }
-    return outcome;
+    return new Part(outcome, effects);
   }
 }

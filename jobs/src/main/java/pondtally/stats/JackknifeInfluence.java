@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  */
 public final class JackknifeInfluence implements Serializable {
   private static final long serialVersionUID = 1;
-  private static final double LARGEST = 0x1p28;
+  private static final double LARGEST = 0x1p21;
 
   private final double estimate;
   private final double scale;
@@ -45,7 +45,7 @@ public final class JackknifeInfluence implements Serializable {
 
   /**
    * Adds the estimate without one cluster. One that is NaN, infinite or out of all proportion to θ
-   * (influence of 2²⁸ or more) makes the acceleration undefined. Returns this.
+   * (influence of 2²¹ or more) makes the acceleration undefined. Returns this.
    */
   public JackknifeInfluence add(double estimateWithout) {
     double influence = scale * (estimate - estimateWithout);
