@@ -24,9 +24,12 @@ final class EndRule {
         && failure.isFailure(life.findings().get(life.findings().size() - 1).condition());
   }
 
-  /** The reason as a competing end; null where the life did not end, or its device failed. */
-  static RetiredReason competing(Service life, FailureDefinition failure) {
-    if (life.endedOn() == null || failedAtEnd(life, failure)) {
+  /**
+   * The reason as a competing end of a life without failure; null where the life did not end. A
+   * device that had failed by its end has a first failure, so its life is never asked.
+   */
+  static RetiredReason competing(Service life) {
+    if (life.endedOn() == null) {
       return null;
     }
     return life.endReason() == null ? RetiredReason.OTHER : life.endReason();

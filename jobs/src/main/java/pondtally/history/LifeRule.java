@@ -41,7 +41,7 @@ final class LifeRule {
     int leftOn = entry.made() ? leftOn(service, entry.on(), course) : entry.on();
     Failure firstFailure = course.failures().isEmpty() ? null : course.failures().get(0);
     RetiredReason competing =
-        firstFailure == null && leftOn > entry.on() ? EndRule.competing(service, failure) : null;
+        firstFailure == null && leftOn > entry.on() ? EndRule.competing(service) : null;
     Life life =
         new Life(number, service.design(), openedOn, entry.on(), firstFailure, leftOn, competing);
     Stretches verified = verified(service, entry);

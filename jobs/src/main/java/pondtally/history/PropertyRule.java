@@ -41,7 +41,7 @@ final class PropertyRule {
     List<Stretches> spans = new ArrayList<>(rows.size());
     for (Property row : rows) {
       SiteHistory site = sites.get(row.siteId());
-      if (site != null && site.firstEntryOn() != null) {
+      if (site != null) {
         spans.add(protectedTime(row, site));
       }
     }
@@ -49,9 +49,10 @@ final class PropertyRule {
   }
 
   private static Stretches protectedTime(Property row, SiteHistory site) {
+    // Nothing is functional before the first entry, the default of protected_from.
     int from =
         row.protectedFrom() == null
-            ? site.firstEntryOn()
+            ? Integer.MIN_VALUE
             : HalfDays.startOf((int) row.protectedFrom());
     int to =
         row.protectedUntil() == null
