@@ -76,11 +76,8 @@ public final class RateTally implements Serializable {
 
   private void addDevice(Groups groups, SiteHistory site, DeviceHistory device) {
     Set<List<Object>> seen = new HashSet<>();
-    List<Life> lives = device.lives();
-    for (int i = 0; i < lives.size(); i++) {
-      Life life = lives.get(i);
-      int end = i + 1 < lives.size() ? lives.get(i + 1).openedOn() : Integer.MAX_VALUE;
-      Stretches exposed = device.functional().within(life.openedOn(), end);
+    for (Life life : device.lives()) {
+      Stretches exposed = device.exposure(life);
       List<Failure> failures =
           device.failures().stream().filter(failure -> failure.life() == life.number()).toList();
       if (exposed.isEmpty() && failures.isEmpty()) {
