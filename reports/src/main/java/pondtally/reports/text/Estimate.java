@@ -34,9 +34,9 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
 
   /** A share: {@code about 84 of 100 (likely 72 to 92)}. */
   public String ofHundred() {
-    String about = NumberText.ofHundred(value);
-    String said = Character.isDigit(about.charAt(0)) ? "about" + NBSP + about : about;
-    return said + " " + (hasLimits() ? likely(hundredLimits()) : NO_LIMITS);
+    return NumberText.aboutOfHundred(value)
+        + " "
+        + (hasLimits() ? likely(hundredLimits()) : NO_LIMITS);
   }
 
   /** The limits of a share alone: {@code 72 to 92 of 100}. */
@@ -44,19 +44,51 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
     return hasLimits() ? hundredLimits() + NBSP + "of" + NBSP + "100" : Missing.NOT_KNOWN;
   }
 
+  /** A share in per cent: {@code 34% (likely 22% to 47%)}. */
+  public String percent() {
+    if (!hasLimits()) {
+      return NumberText.percent(value) + " " + NO_LIMITS;
+    }
+    Estimate percent =
+        new Estimate(
+            100 * value,
+            OptionalDouble.of(100 * lower.getAsDouble()),
+            OptionalDouble.of(100 * upper.getAsDouble()));
+    int decimals = Math.max(0, percent.decimals(1));
+    return percent.said(decimals, number -> NumberText.decimal(number) + "%", "");
+  }
+
   /** Dollars: {@code $4,300 (likely $3,100 to $6,200)}. */
   public String dollars() {
-    return said(0, NumberText::dollars);
+    return said(decimals(0), NumberText::dollars, "");
   }
 
   /** A rate: {@code 2.7 (likely 1.4 to 4.9)}. */
   public String rate() {
-    return said(2, NumberText::decimal);
+    return said(decimals(2), NumberText::decimal, "");
   }
 
-  /** A ratio: {@code 1.8 (likely 1.1 to 2.9)}. */
+  /** A rate with what it counts: {@code 2.7 failures per 100 device-years (likely 1.4 to 4.9)}. */
+  public String rate(String of) {
+    return said(decimals(2), NumberText::decimal, " " + of);
+  }
+
+  /**
+   * A ratio, each number with two digits because ratios are compared by multiples: {@code 1.1
+   * (likely 0.01 to 80)}.
+   */
   public String ratio() {
-    return said(2, NumberText::decimal);
+    return ratio("");
+  }
+
+  /** A ratio with what follows it: {@code 1.2 times on average (likely 0.9 to 1.5)}. */
+  public String ratio(String of) {
+    String figure = NumberText.ratio(value) + of + " ";
+    return figure
+        + (hasLimits()
+            ? likely(
+                range(NumberText.ratio(lower.getAsDouble()), NumberText.ratio(upper.getAsDouble())))
+            : NO_LIMITS);
   }
 
   /** Years: {@code 6.2 years (likely 4.8 to 8.1)}. */
@@ -67,17 +99,13 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
   /** Any measure with its unit in the plural: {@code 12 failures (likely 7 to 18)}. */
   public String measured(String plural) {
     int decimals = decimals(1);
-    String figure = NumberText.measured(roundedValue(decimals), Math.max(0, decimals), plural);
+    double rounded = Rounding.to(value, decimals).doubleValue();
+    String figure = NumberText.measured(rounded, Math.max(0, decimals), plural);
     return figure + " " + limits(decimals, NumberText::decimal);
   }
 
-  private double roundedValue(int decimals) {
-    return Rounding.to(value, decimals).doubleValue();
-  }
-
-  private String said(int mostDecimals, Function<BigDecimal, String> form) {
-    int decimals = decimals(mostDecimals);
-    return form.apply(Rounding.to(value, decimals)) + " " + limits(decimals, form);
+  private String said(int decimals, Function<BigDecimal, String> form, String of) {
+    return form.apply(Rounding.to(value, decimals)) + of + " " + limits(decimals, form);
   }
 
   private int decimals(int most) {

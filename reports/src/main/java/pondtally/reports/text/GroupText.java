@@ -36,6 +36,7 @@ public final class GroupText {
       case "watershed" -> watershed(group);
       case "build" -> build(group);
       case "kind", "setting" -> words(group);
+      case "cohort" -> group.isEmpty() ? "not recorded" : "installed in" + NumberText.NBSP + group;
       default -> group.isEmpty() ? "not recorded" : group;
     };
   }

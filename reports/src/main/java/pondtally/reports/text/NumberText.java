@@ -17,13 +17,18 @@ public final class NumberText {
   static final char NBSP = '\u00a0';
 
   private static final Map<String, String> SINGULAR =
-      Map.of("lives", "life", "properties", "property", "property-years", "property-year");
+      Map.of(
+          "lives", "life",
+          "service lives", "service life",
+          "properties", "property",
+          "protected properties", "protected property",
+          "causes", "cause");
 
   private NumberText() {}
 
   /** A count: {@code 1,234}. */
   public static String count(long count) {
-    return decimal(count, 0);
+    return decimal(BigDecimal.valueOf(count));
   }
 
   /**
@@ -91,6 +96,12 @@ public final class NumberText {
     return decimal(100 * share, 0) + of;
   }
 
+  /** The same as an estimate: {@code about 84 of 100}. */
+  public static String aboutOfHundred(double share) {
+    String of = ofHundred(share);
+    return Character.isDigit(of.charAt(0)) ? "about" + NBSP + of : of;
+  }
+
   /**
    * Failures in a hundred device-years, or any other rate: {@code 2.7}, from 100 up {@code 120}.
    */
@@ -101,6 +112,9 @@ public final class NumberText {
   /** A benefit-cost or hazard ratio: {@code 0.85}, {@code 2.4}, {@code 14}. */
   public static String ratio(double ratio) {
     double size = Math.abs(ratio);
+    if (ratio > 0 && size < 0.005) {
+      return "under" + NBSP + "0.01";
+    }
     return decimal(ratio, size < 0.995 ? 2 : size < 9.95 ? 1 : 0);
   }
 

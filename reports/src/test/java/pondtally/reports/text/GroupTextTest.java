@@ -19,7 +19,7 @@ class GroupTextTest {
     "pipe-in-watershed, 99010203 / dual 12 in, '99010203, dual-wall 12 in'",
     "kind, fence-and-pipe, fence and pipe",
     "build, not-met, not built to specification",
-    "cohort, 2021, 2021"
+    "cohort, 2021, installed in 2021"
   })
   void groupsReadAsWords(String grouping, String group, String expected) {
     assertEquals(expected, GroupText.label(grouping, group).replace('\u00a0', ' '));
