@@ -23,6 +23,7 @@ public final class Groups {
               ? "devices with " + label
               : label + " pipes";
       case "kind" -> label + "s";
+      case "cohort" -> "devices " + label;
       case "watershed" -> "devices in watershed " + label;
       default -> "devices, " + GroupText.grouping(grouping) + " " + label;
     };
