@@ -1,6 +1,9 @@
 package pondtally.intake;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -117,7 +120,18 @@ public final class PartnerFileReader {
         file,
         Severity.SET_ASIDE,
         IntakeRule.FILE_UNREADABLE,
-        "The file cannot be read: %s. Nothing of it is counted.".formatted(e.getMessage()));
+        "The file cannot be read: %s. Nothing of it is counted.".formatted(reason(e)));
+  }
+
+  /** The file system's own exceptions say no more than a path. */
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "you have no permission to read it";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "it is gone";
+    }
+    return e instanceof FileSystemException ? "the file system refuses it" : e.getMessage();
   }
 
   private static SheetReport noSheet(

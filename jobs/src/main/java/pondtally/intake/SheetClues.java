@@ -1,7 +1,6 @@
 package pondtally.intake;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +12,23 @@ import pondtally.schema.FieldType;
  * the first doubtful cell turns up and not at all where none does; only counts are kept.
  */
 final class SheetClues {
+
+  /** The second reading failed. Its own type, so that it is not taken for a failure of the sink. */
+  static final class Unreadable extends RuntimeException {
+
+    private static final long serialVersionUID = 1;
+
+    private final IOException fault;
+
+    Unreadable(IOException fault) {
+      super(fault);
+      this.fault = fault;
+    }
+
+    IOException fault() {
+      return fault;
+    }
+  }
 
   private final SheetSource source;
   private final int headingRow;
@@ -59,7 +75,7 @@ final class SheetClues {
       try {
         source.read(row -> count(row, watched));
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new Unreadable(e);
       }
     }
     return byColumn;

@@ -2,9 +2,12 @@ package pondtally.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -195,6 +198,26 @@ class TextFileTest {
   }
 
   @Test
+  void aMarkThatLiesIsAnnounced() throws IOException {
+    String content =
+        "\u00ef\u00bb\u00bfdevice_id,visited_on,condition,notes\nD1,2024-01-01,working,caf\u00e9\n";
+    Read read = Read.bytes(folder, "revisits.csv", content.getBytes(StandardCharsets.ISO_8859_1));
+    assertEquals("café", note(read.records().get(0)));
+    assertEquals(List.of("0 encoding-guessed"), read.rules());
+  }
+
+  @Test
+  void aFileThatIsGoneIsReported() {
+    Read read = Read.file(folder.resolve("absent.csv"));
+    assertEquals(
+        List.of(
+            "0 - set-aside file-unreadable: The file cannot be read: it is gone. Nothing of it is"
+                + " counted."),
+        read.findings());
+    assertEquals(read.findings(), Read.file(folder.resolve("absent.xlsx")).findings());
+  }
+
+  @Test
   void utf16IsReadWithAndWithoutMark() throws IOException {
     String content = "device_id,visited_on,condition,notes\nD1,2024-01-01,working,café\n";
     for (Charset charset :
@@ -312,6 +335,24 @@ class TextFileTest {
                 List.of("device_id", "visited_on", "condition", ""),
                 List.of("D2", "a\nb", "x", ""))),
         rows);
+  }
+
+  @Test
+  void aFaultOfTheSinkIsNotTakenForABrokenFile() throws IOException {
+    visits("device_id,visited_on,condition\nD1,2024-01-01,working\n");
+    InputFile file = Read.input(folder.resolve("revisits.csv"));
+    UncheckedIOException full = new UncheckedIOException(new IOException("disk full"));
+    assertSame(
+        full,
+        assertThrows(
+            UncheckedIOException.class,
+            () ->
+                PartnerFileReader.read(
+                    file,
+                    Read.SETTINGS,
+                    record -> {
+                      throw full;
+                    })));
   }
 
   @Test
