@@ -7,7 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -51,8 +51,8 @@ public final class PartnerFileReader {
    * rows for one year the first counts. What was noticed about its rows is in the report of {@link
    * #read}.
    */
-  public static SortedMap<Integer, Double> prices(InputFile file, IntakeSettings settings) {
-    SortedMap<Integer, Double> levels = new TreeMap<>();
+  public static NavigableMap<Integer, Double> prices(InputFile file, IntakeSettings settings) {
+    NavigableMap<Integer, Double> levels = new TreeMap<>();
     List<PriceSink> sinks = new ArrayList<>();
     read(
         file,
@@ -64,7 +64,9 @@ public final class PartnerFileReader {
           sinks.add(new PriceSink(judge));
           return sinks.get(sinks.size() - 1);
         });
-    sinks.forEach(prices -> prices.levels().forEach(levels::putIfAbsent));
+    for (PriceSink prices : sinks) {
+      prices.levels().forEach(levels::putIfAbsent);
+    }
     return levels;
   }
 

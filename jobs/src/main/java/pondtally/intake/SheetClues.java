@@ -13,6 +13,9 @@ import pondtally.schema.FieldType;
  */
 final class SheetClues {
 
+  private static final Clues FIRST = new Clues(1, 0);
+  private static final Clues SECOND = new Clues(0, 1);
+
   /** The second reading failed. Its own type, so that it is not taken for a failure of the sink. */
   static final class Unreadable extends RuntimeException {
 
@@ -90,15 +93,12 @@ final class SheetClues {
       String text = row.isNumeric(at) ? "" : Blank.clean(row.cell(at));
       if (!text.isEmpty()) {
         Clues clue = column.getValue() == FieldType.DATE ? dateClue(text) : numberClue(text);
-        if (clue != Clues.NONE) {
+        if (!clue.equals(Clues.NONE)) {
           byColumn.merge(at, clue, Clues::plus);
         }
       }
     }
   }
-
-  private static final Clues FIRST = new Clues(1, 0);
-  private static final Clues SECOND = new Clues(0, 1);
 
   private static Clues dateClue(String text) {
     if (IsoDay.parse(text) != IsoDay.NONE) {

@@ -349,8 +349,12 @@ class ConversionTest {
         Read.text(
             folder,
             "materials.csv",
-            "device_id,item,quantity,unit_cost_usd,total_cost_usd\nD1,pipe,1,,9\nD1,pipe,1,,\n"
-                + "D1,pipe,1,x1,\n");
+            """
+            device_id,item,quantity,unit_cost_usd,total_cost_usd
+            D1,pipe,1,,9
+            D1,pipe,1,,
+            D1,pipe,1,x1,
+            """);
     assertEquals("3=1+0+2", read.counts());
     assertEquals(
         "3 - set-aside missing-required: One of unit_cost_usd or total_cost_usd is needed and none"

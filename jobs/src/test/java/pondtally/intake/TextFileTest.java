@@ -52,8 +52,12 @@ class TextFileTest {
   void shortRowsAreNoticedAndLongOnesSetAside() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working\n"
-                + "D2,2024-01-01,working,wet, cold\nD3,2024-01-01,working,,,\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working
+            D2,2024-01-01,working,wet, cold
+            D3,2024-01-01,working,,,
+            """);
     assertEquals("3=2+0+1", read.counts());
     assertEquals(
         List.of(
@@ -80,10 +84,15 @@ class TextFileTest {
   void aStrayQuoteCostsOneRow() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"never closed\n"
-                + "D2,2024-01-01,working,ok\n\"D3\" x,2024-01-01,working,ok\n"
-                + "D4,2024-01-01,working,\"a \"\"b\"\" c\"\nD5,2024-01-01,working,\"x\" y\n"
-                + "D6,2024-01-01,working,12\" pipe\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working,"never closed
+            D2,2024-01-01,working,ok
+            "D3" x,2024-01-01,working,ok
+            D4,2024-01-01,working,"a ""b"" c"
+            D5,2024-01-01,working,"x" y
+            D6,2024-01-01,working,12" pipe
+            """);
     assertEquals(List.of(2, 3, 5, 6, 7), rows(read));
     assertEquals("6=5+0+1", read.counts());
     assertEquals(List.of("2 stray-quote", "4 stray-quote", "6 stray-quote"), read.rules());
@@ -100,8 +109,12 @@ class TextFileTest {
   void twoStrayQuotesSwallowNoRowBetweenThem() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"open\n"
-                + "D2,2024-01-01,working,ok\nD3,2024-01-01,working,close\"\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working,"open
+            D2,2024-01-01,working,ok
+            D3,2024-01-01,working,close"
+            """);
     assertEquals(List.of(2, 3, 4), rows(read));
     assertEquals(List.of("2 stray-quote"), read.rules());
   }
@@ -110,8 +123,14 @@ class TextFileTest {
   void aCellOfSeveralLinesIsOneRowAsInASpreadsheet() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"one\ntwo, three\n\nfour\"\n"
-                + "D2,2024-01-01,working,x\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working,"one
+            two, three
+
+            four"
+            D2,2024-01-01,working,x
+            """);
     assertEquals("one\ntwo, three\n\nfour", note(read.records().get(0)));
     assertEquals(List.of(2, 3), rows(read));
   }
@@ -142,9 +161,14 @@ class TextFileTest {
   void totalsAndRepeatedHeadingsAreNoRecords() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,cost\nD1,2024-01-01,working,3\n"
-                + "device_id,visited_on,condition,cost\nTotal,,,3\n,,Grand total:,3\n"
-                + "Totem pole,2024-01-01,working,3\n");
+            """
+            device_id,visited_on,condition,cost
+            D1,2024-01-01,working,3
+            device_id,visited_on,condition,cost
+            Total,,,3
+            ,,Grand total:,3
+            Totem pole,2024-01-01,working,3
+            """);
     assertEquals("5=2+0+3", read.counts());
     assertEquals(
         List.of(
@@ -168,8 +192,11 @@ class TextFileTest {
   void commasInNotesDoNotMakeTheCommaTheSeparator() throws IOException {
     Read read =
         visits(
-            "device_id;visited_on;condition;notes\nD1;2024-01-01;working;a, b, c, d, e\n"
-                + "D2;2024-01-02;working;a, b, c, d, e\n");
+            """
+            device_id;visited_on;condition;notes
+            D1;2024-01-01;working;a, b, c, d, e
+            D2;2024-01-02;working;a, b, c, d, e
+            """);
     assertEquals("2=2+0+0", read.counts());
   }
 
