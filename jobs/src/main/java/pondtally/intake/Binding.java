@@ -63,7 +63,7 @@ record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int wid
             .orElse(same.get(0));
     FieldSchema field = best.match().field();
     for (Candidate other : same) {
-      if (other != best) {
+      if (other.column() != best.column()) {
         ignored.put(other.column(), new Ignored(other.heading(), field, best.column()));
       }
     }

@@ -46,7 +46,7 @@ final class Blank {
   /** The cell without the white space around it, no-break spaces and byte-order marks included. */
   static String clean(String cell) {
     int end = cell.length();
-    if (end == 0 || isInk(cell.charAt(0)) && isInk(cell.charAt(end - 1))) {
+    if (end == 0 || (isInk(cell.charAt(0)) && isInk(cell.charAt(end - 1)))) {
       return cell;
     }
     int start = 0;
@@ -60,8 +60,9 @@ final class Blank {
   }
 
   private static boolean isInk(char c) {
-    return c > ' ' && c < 0x7f
-        || c > 0xa0 && !Character.isWhitespace(c) && !Character.isSpaceChar(c) && !isMark(c);
+    return c < 0x7f
+        ? c > ' '
+        : c > 0xa0 && !Character.isWhitespace(c) && !Character.isSpaceChar(c) && !isMark(c);
   }
 
   private static boolean isMark(char c) {

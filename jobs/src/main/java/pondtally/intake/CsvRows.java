@@ -96,7 +96,7 @@ final class CsvRows {
     while (mark >= 0 && mark + 1 < line.length() && line.charAt(mark + 1) == '"') {
       mark = line.indexOf('"', mark + 2);
     }
-    boolean isEnd = mark + 1 == line.length() || mark >= 0 && line.charAt(mark + 1) == separator;
+    boolean isEnd = mark + 1 == line.length() || (mark >= 0 && line.charAt(mark + 1) == separator);
     return mark >= 0 && isEnd ? mark + 1 : -1;
   }
 

@@ -93,7 +93,7 @@ final class DateConverter implements CellConverter {
     String why =
         found.equals(Clues.NONE)
             ? "nothing else in this column decides"
-            : "%d dates of this column are day/month/year, %d month/day/year"
+            : "this column holds %d day/month/year and %d month/day/year"
                 .formatted(found.first(), found.second());
     fault(
         text,

@@ -111,7 +111,7 @@ final class NumberConverter implements CellConverter {
     String why =
         found.equals(Clues.NONE)
             ? "nothing else in this column decides"
-            : "%d numbers of this column have a decimal point, %d a decimal comma"
+            : "this column holds a decimal point %d times and a decimal comma %d times"
                 .formatted(found.first(), found.second());
     judge.fault(
         field,

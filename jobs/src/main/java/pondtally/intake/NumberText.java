@@ -59,7 +59,7 @@ record NumberText(String figures, boolean isNegative, String before, String afte
     }
     String before = whole.group("before");
     String unsigned = before.replaceFirst("[-−–+]", "");
-    boolean isNegative = isBracketed || !unsigned.equals(before) && !before.contains("+");
+    boolean isNegative = isBracketed || (!unsigned.equals(before) && !before.contains("+"));
     String figures = whole.group("figures");
     return new NumberText(
         figures, isNegative, unsigned.strip(), whole.group("after").strip(), markOf(figures));

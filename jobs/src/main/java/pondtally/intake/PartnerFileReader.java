@@ -1,10 +1,13 @@
 package pondtally.intake;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -48,8 +51,8 @@ public final class PartnerFileReader {
    * rows for one year the first counts. What was noticed about its rows is in the report of {@link
    * #read}.
    */
-  public static SortedMap<Integer, Double> prices(InputFile file, IntakeSettings settings) {
-    SortedMap<Integer, Double> levels = new TreeMap<>();
+  public static NavigableMap<Integer, Double> prices(InputFile file, IntakeSettings settings) {
+    NavigableMap<Integer, Double> levels = new TreeMap<>();
     List<PriceSink> sinks = new ArrayList<>();
     read(
         file,
@@ -61,7 +64,9 @@ public final class PartnerFileReader {
           sinks.add(new PriceSink(judge));
           return sinks.get(sinks.size() - 1);
         });
-    sinks.forEach(prices -> prices.levels().forEach(levels::putIfAbsent));
+    for (PriceSink prices : sinks) {
+      prices.levels().forEach(levels::putIfAbsent);
+    }
     return levels;
   }
 
@@ -117,7 +122,18 @@ public final class PartnerFileReader {
         file,
         Severity.SET_ASIDE,
         IntakeRule.FILE_UNREADABLE,
-        "The file cannot be read: %s. Nothing of it is counted.".formatted(e.getMessage()));
+        "The file cannot be read: %s. Nothing of it is counted.".formatted(reason(e)));
+  }
+
+  /** The file system's own exceptions say no more than a path. */
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "you have no permission to read it";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "it is gone";
+    }
+    return e instanceof FileSystemException ? "the file system refuses it" : e.getMessage();
   }
 
   private static SheetReport noSheet(

@@ -1,6 +1,6 @@
 package pondtally.intake;
 
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import pondtally.record.Origin;
 import pondtally.schema.FieldSchema;
@@ -13,7 +13,7 @@ final class PriceSink implements RowSink {
   private static final FieldSchema INDEX = TableSchema.named("prices").field("index");
 
   private final RowJudge judge;
-  private final SortedMap<Integer, Double> levels = new TreeMap<>();
+  private final NavigableMap<Integer, Double> levels = new TreeMap<>();
 
   PriceSink(RowJudge judge) {
     this.judge = judge;
@@ -35,7 +35,7 @@ final class PriceSink implements RowSink {
   }
 
   /** Level of prices by year. */
-  SortedMap<Integer, Double> levels() {
+  NavigableMap<Integer, Double> levels() {
     return levels;
   }
 

@@ -21,7 +21,7 @@ final class QuoteState {
       } else if (c == '"') {
         isOpen = isCellStart;
       } else {
-        isCellStart = c == separator || isCellStart && c == ' ';
+        isCellStart = c == separator || (isCellStart && c == ' ');
       }
     }
   }

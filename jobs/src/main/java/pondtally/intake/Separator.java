@@ -7,7 +7,7 @@ import pondtally.schema.TableSchema;
 /** Decides what separates the cells of a text file, once for each file. */
 final class Separator {
 
-  private static final String KNOWN = ",;\t|";
+  private static final List<Character> KNOWN = List.of(',', ';', '\t', '|');
   private static final int FEWEST_HEADINGS = 2;
 
   private Separator() {}
@@ -25,7 +25,7 @@ final class Separator {
     for (String line : lines) {
       int most = FEWEST_HEADINGS - 1;
       char best = 0;
-      for (char separator : KNOWN.toCharArray()) {
+      for (char separator : KNOWN) {
         int headings = headings(line, separator);
         if (headings > most) {
           most = headings;
@@ -63,7 +63,7 @@ final class Separator {
   private static char mostEven(List<String> lines) {
     char best = ',';
     long most = 0;
-    for (char separator : KNOWN.toCharArray()) {
+    for (char separator : KNOWN) {
       long fewest =
           lines.stream()
               .filter(line -> !line.isBlank())

@@ -8,7 +8,6 @@ import pondtally.schema.TableSchema;
 /** Reads the rows below the headings: each is converted, judged, and handed on or set aside. */
 final class SheetBody {
 
-  private final TableSchema table;
   private final String partner;
   private final boolean isText;
   private final RowJudge judge;
@@ -33,7 +32,6 @@ final class SheetBody {
       boolean isText,
       RowJudge judge,
       RowSink sink) {
-    this.table = table;
     this.binding = binding;
     this.partner = partner;
     this.isText = isText;

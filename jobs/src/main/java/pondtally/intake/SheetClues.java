@@ -1,7 +1,6 @@
 package pondtally.intake;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +12,26 @@ import pondtally.schema.FieldType;
  * the first doubtful cell turns up and not at all where none does; only counts are kept.
  */
 final class SheetClues {
+
+  private static final Clues FIRST = new Clues(1, 0);
+  private static final Clues SECOND = new Clues(0, 1);
+
+  /** The second reading failed. Its own type, so that it is not taken for a failure of the sink. */
+  static final class Unreadable extends RuntimeException {
+
+    private static final long serialVersionUID = 1;
+
+    private final IOException fault;
+
+    Unreadable(IOException fault) {
+      super(fault);
+      this.fault = fault;
+    }
+
+    IOException fault() {
+      return fault;
+    }
+  }
 
   private final SheetSource source;
   private final int headingRow;
@@ -59,7 +78,7 @@ final class SheetClues {
       try {
         source.read(row -> count(row, watched));
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new Unreadable(e);
       }
     }
     return byColumn;
@@ -74,15 +93,12 @@ final class SheetClues {
       String text = row.isNumeric(at) ? "" : Blank.clean(row.cell(at));
       if (!text.isEmpty()) {
         Clues clue = column.getValue() == FieldType.DATE ? dateClue(text) : numberClue(text);
-        if (clue != Clues.NONE) {
+        if (!clue.equals(Clues.NONE)) {
           byColumn.merge(at, clue, Clues::plus);
         }
       }
     }
   }
-
-  private static final Clues FIRST = new Clues(1, 0);
-  private static final Clues SECOND = new Clues(0, 1);
 
   private static Clues dateClue(String text) {
     if (IsoDay.parse(text) != IsoDay.NONE) {

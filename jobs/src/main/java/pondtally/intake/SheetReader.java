@@ -1,7 +1,6 @@
 package pondtally.intake;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
 import pondtally.check.RowCounts;
@@ -43,8 +42,8 @@ final class SheetReader {
       search();
     } catch (IOException e) {
       broken = e;
-    } catch (UncheckedIOException e) {
-      broken = e.getCause();
+    } catch (SheetClues.Unreadable e) {
+      broken = e.fault();
     }
     if (broken == null && search.rows().isEmpty() && !source.isText()) {
       return Optional.empty();

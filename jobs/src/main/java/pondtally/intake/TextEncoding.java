@@ -21,6 +21,7 @@ import java.nio.file.Path;
  */
 record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
 
+  private static final Charset GUESS = Charset.forName("windows-1252");
   private static final int BUFFER = 1 << 16;
 
   /** More than one zero byte in so many is no text. */
@@ -30,7 +31,8 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
     byte[] head = head(path);
     TextEncoding marked = marked(head);
     if (marked != null) {
-      return marked;
+      boolean isTrue = !marked.charset.equals(StandardCharsets.UTF_8) || isUtf8(path);
+      return isTrue ? marked : new TextEncoding(GUESS, marked.markLength, true);
     }
     TextEncoding wide = wide(head);
     if (wide != null) {
@@ -39,7 +41,7 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
     if (isAscii(path) || isUtf8(path)) {
       return new TextEncoding(StandardCharsets.UTF_8, 0, false);
     }
-    return new TextEncoding(Charset.forName("windows-1252"), 0, true);
+    return new TextEncoding(GUESS, 0, true);
   }
 
   private static byte[] head(Path path) throws IOException {

@@ -1,7 +1,6 @@
 package pondtally.intake;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import org.apache.poi.poifs.crypt.Decryptor;
@@ -44,9 +43,7 @@ final class WorkbookFault {
 
   /** The same fault with a message that continues "The file cannot be read: ". */
   static IOException inWords(Exception fault) {
-    if (fault instanceof UncheckedIOException unchecked) {
-      return unchecked.getCause();
-    }
+
     String said = String.valueOf(fault.getMessage());
     if (said.contains("Strict OOXML")) {
       return new IOException(

@@ -12,7 +12,6 @@ import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
-import org.apache.poi.xssf.model.SharedStrings;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
@@ -38,20 +37,17 @@ final class XlsxBook implements Sheets {
 
   private final OPCPackage parts;
   private final XSSFReader reader;
-  private final SharedStrings strings;
-  private final DateStyles dateStyles;
-  private final WorkbookXml workbook;
+  private final SharedTexts texts = new SharedTexts();
+  private final DateStyles dateStyles = new DateStyles();
+  private final WorkbookXml workbook = new WorkbookXml();
 
   private XlsxBook(OPCPackage parts) throws IOException, OpenXML4JException, SAXException {
     this.parts = parts;
     this.reader = new XSSFReader(parts);
-    reader.setUseReadOnlySharedStringsTable(true);
-    this.strings = reader.getSharedStringsTable();
-    this.dateStyles = new DateStyles(reader.getStylesTable());
-    this.workbook = new WorkbookXml();
-    try (InputStream in = reader.getWorkbookData()) {
-      parse(in, workbook);
-    }
+
+    parseIfThere(reader.getWorkbookData(), workbook);
+    parseIfThere(reader.getStylesData(), dateStyles);
+    parseIfThere(reader.getSharedStringsData(), texts);
   }
 
   /** Opens a workbook; see {@link Sheets#open}. */
@@ -95,6 +91,15 @@ final class XlsxBook implements Sheets {
     }
   }
 
+  private static void parseIfThere(InputStream part, DefaultHandler handler)
+      throws IOException, SAXException {
+    if (part != null) {
+      try (part) {
+        parse(part, handler);
+      }
+    }
+  }
+
   private static void parse(InputStream in, DefaultHandler handler)
       throws IOException, SAXException {
     try {
@@ -109,9 +114,7 @@ final class XlsxBook implements Sheets {
 
   /** The text that cells share under a number; null: there is none. */
   String sharedText(int number) {
-    return strings == null || number >= strings.getUniqueCount()
-        ? null
-        : strings.getItemAt(number).getString();
+    return texts.get(number);
   }
 
   DateStyles dateStyles() {

@@ -21,9 +21,12 @@ final class YesNoConverter implements CellConverter {
   @Override
   public Object convert(String text, boolean isNumeric) {
     if (text.equals("yes")) {
-      return Boolean.TRUE;
+      return true;
     }
-    return text.equals("no") ? Boolean.FALSE : convertOther(text);
+    if (text.equals("no")) {
+      return false;
+    }
+    return convertOther(text);
   }
 
   private Boolean convertOther(String text) {
@@ -37,7 +40,7 @@ final class YesNoConverter implements CellConverter {
           IntakeRule.CODE_MAPPED,
           Shown.value(text) + " is read as " + code + ".",
           code);
-      return isYes;
+      return isYes ? Boolean.TRUE : Boolean.FALSE;
     }
     if (!Faults.holdsNothing(text, field, judge)) {
       judge.fault(

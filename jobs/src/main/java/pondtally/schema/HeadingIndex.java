@@ -28,7 +28,7 @@ final class HeadingIndex {
   private static void add(
       String table, Map<String, FieldSchema> index, String key, FieldSchema field) {
     FieldSchema other = index.putIfAbsent(key, field);
-    if (other != null && other != field) {
+    if (other != null && !other.equals(field)) {
       throw new IllegalStateException(
           "%s: %s stands for %s and %s".formatted(table, key, other.name(), field.name()));
     }

@@ -53,7 +53,7 @@ public enum Unit {
   static {
     for (Unit unit : values()) {
       BY_SPELLING.put(key(unit.plural), unit);
-      for (String spelling : unit.spellings) {
+      for (String spelling : unit.spellings.split(" ", -1)) {
         BY_SPELLING.put(key(spelling), unit);
       }
     }
@@ -62,13 +62,15 @@ public enum Unit {
   private final Dimension dimension;
   private final long size;
   private final String plural;
-  private final String[] spellings;
+  private final String symbol;
+  private final String spellings;
 
   Unit(Dimension dimension, long size, String plural, String... spellings) {
     this.dimension = dimension;
     this.size = size;
     this.plural = plural;
-    this.spellings = spellings;
+    this.symbol = spellings[0];
+    this.spellings = String.join(" ", spellings);
   }
 
   /** What it measures. */
@@ -78,7 +80,7 @@ public enum Unit {
 
   /** Short form for messages, for example {@code mm}. */
   public String symbol() {
-    return spellings[0];
+    return symbol;
   }
 
   /** Name for messages, for example {@code millimeters}. */

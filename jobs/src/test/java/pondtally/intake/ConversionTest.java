@@ -97,8 +97,8 @@ class ConversionTest {
     Read read = dates("visited_on", "03/04/2024", "13/04/2024", "04/13/2024", "04/14/2024");
     assertEquals("4=0+3+1", read.counts());
     assertEquals(
-        "2 visited_on set-aside ambiguous-date: \"03/04/2024\" is 2024-04-03 or 2024-03-04; 1 dates"
-            + " of this column are day/month/year, 2 month/day/year. Expected YYYY-MM-DD, or the"
+        "2 visited_on set-aside ambiguous-date: \"03/04/2024\" is 2024-04-03 or 2024-03-04; this"
+            + " column holds 1 day/month/year and 2 month/day/year. Expected YYYY-MM-DD, or the"
             + " order in the heading, as (DD/MM/YYYY), or in columns.yaml, as dates:"
             + " day/month/year. Row set aside.",
         read.findings().get(0));
@@ -349,8 +349,12 @@ class ConversionTest {
         Read.text(
             folder,
             "materials.csv",
-            "device_id,item,quantity,unit_cost_usd,total_cost_usd\nD1,pipe,1,,9\nD1,pipe,1,,\n"
-                + "D1,pipe,1,x1,\n");
+            """
+            device_id,item,quantity,unit_cost_usd,total_cost_usd
+            D1,pipe,1,,9
+            D1,pipe,1,,
+            D1,pipe,1,x1,
+            """);
     assertEquals("3=1+0+2", read.counts());
     assertEquals(
         "3 - set-aside missing-required: One of unit_cost_usd or total_cost_usd is needed and none"

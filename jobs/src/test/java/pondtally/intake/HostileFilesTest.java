@@ -22,7 +22,7 @@ import pondtally.check.SheetReport;
 import pondtally.schema.FieldSchema;
 import pondtally.schema.TableSchema;
 
-/** Thousands of generated files, well and ill: none makes the reader throw or lose a row. */
+/** Many generated files, well and ill: none makes the reader throw or lose a row. */
 class HostileFilesTest {
 
   private static final String[] CELLS = {
@@ -157,18 +157,18 @@ class HostileFilesTest {
   @Test
   void generatedTablesLoseNoRow() throws IOException {
     long rows = 0;
-    for (int seed = 0; seed < 3000; seed++) {
+    for (int seed = 0; seed < 1000; seed++) {
       String text = file(new SplittableRandom(seed));
       byte[] bytes =
           text.getBytes(seed % 5 == 0 ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
       rows += check(Read.bytes(folder, seed % 2 == 0 ? "x.csv" : "installs.csv", bytes), "" + seed);
     }
-    assertTrue(rows > 20_000, "rows read: " + rows);
+    assertTrue(rows > 8_000, "rows read: " + rows);
   }
 
   @Test
   void randomBytesCrashNothing() throws IOException {
-    for (int seed = 0; seed < 1000; seed++) {
+    for (int seed = 0; seed < 400; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       byte[] bytes = new byte[random.nextInt(3000)];
       random.nextBytes(bytes);
@@ -183,7 +183,7 @@ class HostileFilesTest {
 
   @Test
   void damagedTextCrashesNothing() throws IOException {
-    for (int seed = 0; seed < 1000; seed++) {
+    for (int seed = 0; seed < 400; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       byte[] bytes = file(random).getBytes(StandardCharsets.UTF_8);
       damage(random, bytes);
@@ -195,7 +195,7 @@ class HostileFilesTest {
   void damagedWorkbooksCrashNothing() throws IOException {
     byte[] whole = workbook();
     int readable = 0;
-    for (int seed = 0; seed < 300; seed++) {
+    for (int seed = 0; seed < 200; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       byte[] bytes = whole.clone();
       damage(random, bytes);
@@ -204,7 +204,7 @@ class HostileFilesTest {
       }
       readable += check(Read.bytes(folder, "installs.xlsx", bytes), "" + seed) > 0 ? 1 : 0;
     }
-    assertTrue(readable > 0 && readable < 300, "readable: " + readable);
+    assertTrue(readable > 0 && readable < 200, "readable: " + readable);
   }
 
   private static void damage(SplittableRandom random, byte[] bytes) {

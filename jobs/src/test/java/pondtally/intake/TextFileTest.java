@@ -2,9 +2,12 @@ package pondtally.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -49,8 +52,12 @@ class TextFileTest {
   void shortRowsAreNoticedAndLongOnesSetAside() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working\n"
-                + "D2,2024-01-01,working,wet, cold\nD3,2024-01-01,working,,,\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working
+            D2,2024-01-01,working,wet, cold
+            D3,2024-01-01,working,,,
+            """);
     assertEquals("3=2+0+1", read.counts());
     assertEquals(
         List.of(
@@ -77,10 +84,15 @@ class TextFileTest {
   void aStrayQuoteCostsOneRow() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"never closed\n"
-                + "D2,2024-01-01,working,ok\n\"D3\" x,2024-01-01,working,ok\n"
-                + "D4,2024-01-01,working,\"a \"\"b\"\" c\"\nD5,2024-01-01,working,\"x\" y\n"
-                + "D6,2024-01-01,working,12\" pipe\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working,"never closed
+            D2,2024-01-01,working,ok
+            "D3" x,2024-01-01,working,ok
+            D4,2024-01-01,working,"a ""b"" c"
+            D5,2024-01-01,working,"x" y
+            D6,2024-01-01,working,12" pipe
+            """);
     assertEquals(List.of(2, 3, 5, 6, 7), rows(read));
     assertEquals("6=5+0+1", read.counts());
     assertEquals(List.of("2 stray-quote", "4 stray-quote", "6 stray-quote"), read.rules());
@@ -97,8 +109,12 @@ class TextFileTest {
   void twoStrayQuotesSwallowNoRowBetweenThem() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"open\n"
-                + "D2,2024-01-01,working,ok\nD3,2024-01-01,working,close\"\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working,"open
+            D2,2024-01-01,working,ok
+            D3,2024-01-01,working,close"
+            """);
     assertEquals(List.of(2, 3, 4), rows(read));
     assertEquals(List.of("2 stray-quote"), read.rules());
   }
@@ -107,8 +123,14 @@ class TextFileTest {
   void aCellOfSeveralLinesIsOneRowAsInASpreadsheet() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,notes\nD1,2024-01-01,working,\"one\ntwo, three\n\nfour\"\n"
-                + "D2,2024-01-01,working,x\n");
+            """
+            device_id,visited_on,condition,notes
+            D1,2024-01-01,working,"one
+            two, three
+
+            four"
+            D2,2024-01-01,working,x
+            """);
     assertEquals("one\ntwo, three\n\nfour", note(read.records().get(0)));
     assertEquals(List.of(2, 3), rows(read));
   }
@@ -139,9 +161,14 @@ class TextFileTest {
   void totalsAndRepeatedHeadingsAreNoRecords() throws IOException {
     Read read =
         visits(
-            "device_id,visited_on,condition,cost\nD1,2024-01-01,working,3\n"
-                + "device_id,visited_on,condition,cost\nTotal,,,3\n,,Grand total:,3\n"
-                + "Totem pole,2024-01-01,working,3\n");
+            """
+            device_id,visited_on,condition,cost
+            D1,2024-01-01,working,3
+            device_id,visited_on,condition,cost
+            Total,,,3
+            ,,Grand total:,3
+            Totem pole,2024-01-01,working,3
+            """);
     assertEquals("5=2+0+3", read.counts());
     assertEquals(
         List.of(
@@ -165,8 +192,11 @@ class TextFileTest {
   void commasInNotesDoNotMakeTheCommaTheSeparator() throws IOException {
     Read read =
         visits(
-            "device_id;visited_on;condition;notes\nD1;2024-01-01;working;a, b, c, d, e\n"
-                + "D2;2024-01-02;working;a, b, c, d, e\n");
+            """
+            device_id;visited_on;condition;notes
+            D1;2024-01-01;working;a, b, c, d, e
+            D2;2024-01-02;working;a, b, c, d, e
+            """);
     assertEquals("2=2+0+0", read.counts());
   }
 
@@ -192,6 +222,26 @@ class TextFileTest {
                 + " letters with accents, or save the file as UTF-8."),
         read.findings());
     assertEquals(List.of(), visits(content).findings());
+  }
+
+  @Test
+  void aMarkThatLiesIsAnnounced() throws IOException {
+    String content =
+        "\u00ef\u00bb\u00bfdevice_id,visited_on,condition,notes\nD1,2024-01-01,working,caf\u00e9\n";
+    Read read = Read.bytes(folder, "revisits.csv", content.getBytes(StandardCharsets.ISO_8859_1));
+    assertEquals("café", note(read.records().get(0)));
+    assertEquals(List.of("0 encoding-guessed"), read.rules());
+  }
+
+  @Test
+  void aFileThatIsGoneIsReported() {
+    Read read = Read.file(folder.resolve("absent.csv"));
+    assertEquals(
+        List.of(
+            "0 - set-aside file-unreadable: The file cannot be read: it is gone. Nothing of it is"
+                + " counted."),
+        read.findings());
+    assertEquals(read.findings(), Read.file(folder.resolve("absent.xlsx")).findings());
   }
 
   @Test
@@ -312,6 +362,24 @@ class TextFileTest {
                 List.of("device_id", "visited_on", "condition", ""),
                 List.of("D2", "a\nb", "x", ""))),
         rows);
+  }
+
+  @Test
+  void aFaultOfTheSinkIsNotTakenForABrokenFile() throws IOException {
+    visits("device_id,visited_on,condition\nD1,2024-01-01,working\n");
+    InputFile file = Read.input(folder.resolve("revisits.csv"));
+    UncheckedIOException full = new UncheckedIOException(new IOException("disk full"));
+    assertSame(
+        full,
+        assertThrows(
+            UncheckedIOException.class,
+            () ->
+                PartnerFileReader.read(
+                    file,
+                    Read.SETTINGS,
+                    record -> {
+                      throw full;
+                    })));
   }
 
   @Test
