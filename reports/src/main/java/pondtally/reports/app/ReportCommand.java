@@ -74,9 +74,9 @@ final class ReportCommand implements Callable<Integer> {
     RunClock clock = new RunClock();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
       JobResult result = clock.time("job", () -> Job.run(request()));
-      write(output.path(), result, clock);
+      Optional<TablePackage> tables = write(output.path(), result, clock);
       output.commit();
-      Summary.print(print, result, out, clock);
+      Summary.print(print, result, tables, out, clock);
     } catch (IOException e) {
       throw OutputFolder.notWritable(out, e);
     }
@@ -98,13 +98,16 @@ final class ReportCommand implements Callable<Integer> {
         .orElse(OptionalInt.empty());
   }
 
-  private void write(Path folder, JobResult result, RunClock clock) throws IOException {
+  private Optional<TablePackage> write(Path folder, JobResult result, RunClock clock)
+      throws IOException {
     Path tables = Files.createDirectory(folder.resolve("tables"));
     ResultPackage.write(tables, result.tables(), result.facts());
+    Optional<TablePackage> opened = Optional.empty();
     if (!tablesOnly) {
-      TablePackage opened = TablePackage.open(tables);
-      Rendering.write(opened, folder, clock);
+      opened = Optional.of(TablePackage.open(tables));
+      Rendering.write(opened.get(), folder, clock);
     }
     RunRecord.write(folder.resolve("run.json"), result, clock);
+    return opened;
   }
 }

@@ -19,9 +19,11 @@ public final class Groups {
     return switch (grouping) {
       case "all" -> "devices";
       case "pipe" ->
-          group.equals("none") || group.equals("unknown")
-              ? "devices with " + label
-              : label + " pipes";
+          switch (group) {
+            case "no pipe" -> "devices without a pipe";
+            case "unknown" -> "devices with " + label;
+            default -> label + " pipes";
+          };
       case "kind" -> label + "s";
       case "cohort" -> "devices " + label;
       case "watershed" -> "devices in watershed " + label;

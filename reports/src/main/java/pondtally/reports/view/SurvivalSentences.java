@@ -63,7 +63,7 @@ final class SurvivalSentences {
                 Sentence.of("Of " + devices + ", ")
                     .cell(
                         row, share.get().ofHundred(), column, column + "_lower", column + "_upper")
-                    .say(" still work after " + NumberText.years(years) + ". ")));
+                    .say(" go " + NumberText.years(years) + " without a failure. ")));
         return;
       }
     }
@@ -73,7 +73,7 @@ final class SurvivalSentences {
             Sentence.of(
                 "How many of "
                     + devices
-                    + " still work after a year is not known: too few have been followed that long. ")));
+                    + " go a year without a failure is not known: too few have been followed that long. ")));
   }
 
   private static Sentence based(Rows row, Sentence.Builder text) {

@@ -124,7 +124,7 @@ class SummaryTest {
     assertTrue(
         all(TablesFixture.open(folder, 120))
             .contains(
-                "Of dual-wall 12 in pipes, about 84 of 100 (likely 72 to 92) still work after 3 years. Based on 40 devices and 3 first failures."));
+                "Of dual-wall 12 in pipes, about 84 of 100 (likely 72 to 92) go 3 years without a failure. Based on 40 devices and 3 first failures."));
   }
 
   @Test
