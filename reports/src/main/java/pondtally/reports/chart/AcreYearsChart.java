@@ -157,7 +157,9 @@ final class AcreYearsChart {
         List.of(
             source.incomplete()
                 + "Pond area over the verified time in which a device worked. A pond counts once. A site"
-                + " without an area measurement is not counted: its area is not known."),
+                + " without an area measurement is not counted: its area is not known.",
+            "Time after a device's last visit is not verified and not counted, so that the latest year"
+                + " reads low until its devices have been visited again."),
         title + ". Bars by year for each watershed. " + description(groups));
   }
 

@@ -90,6 +90,8 @@ final class RemovalsChart {
             "Computed: removals before, times the verified working share of the year, less the removals"
                 + " that still happened; below 0 where more happened than before. Claimed: what"
                 + " partners say, by the evidence they hold.",
+            "Time after a device's last visit is not verified and not counted, so that the latest year"
+                + " reads low until its devices have been visited again.",
             "Computed and claimed count the same animals in two ways; they are never added."),
         title + ". " + description(lines));
   }
