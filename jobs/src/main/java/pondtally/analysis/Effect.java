@@ -23,7 +23,7 @@ import pondtally.record.Removal;
  * @param removalsAvoided null where no year could be computed for a site
  * @param functionalDeviceYears verified functional time of the devices
  */
-record Effect(
+public record Effect(
     boolean costed,
     double cashUsd,
     double allUsd,

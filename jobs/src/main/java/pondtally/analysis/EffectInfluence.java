@@ -22,35 +22,43 @@ public final class EffectInfluence implements Serializable {
   /** Influence on one unit cost, in cash alone and with in-kind value. */
   private static final class Ratio implements Serializable {
     private static final long serialVersionUID = 1;
-    private final EffectPart total;
+    private final double cashUsd;
+    private final double allUsd;
+    private final double units;
     private final JackknifeInfluence cash;
     private final JackknifeInfluence all;
 
-    Ratio(EffectPart total, long clusters) {
-      this.total = total;
-      cash = JackknifeInfluence.of(total.cashUsd() / total.units(), clusters);
-      all = JackknifeInfluence.of(total.allUsd() / total.units(), clusters);
+    Ratio(double cashUsd, double allUsd, double units, long clusters) {
+      this.cashUsd = cashUsd;
+      this.allUsd = allUsd;
+      this.units = units;
+      cash = JackknifeInfluence.of(cashUsd / units, clusters);
+      all = JackknifeInfluence.of(allUsd / units, clusters);
     }
 
-    private void add(EffectPart part) {
-      double units = total.units() - part.units();
-      cash.add(units > 0 ? (total.cashUsd() - part.cashUsd()) / units : Double.NaN);
-      all.add(units > 0 ? (total.allUsd() - part.allUsd()) / units : Double.NaN);
+    private void add(Effect effect, double denominator) {
+      double rest = units - denominator;
+      cash.add(rest > 0 ? (cashUsd - effect.cashUsd()) / rest : Double.NaN);
+      all.add(rest > 0 ? (allUsd - effect.allUsd()) / rest : Double.NaN);
     }
   }
 
   /** Prepares to measure influence on a unit cost that has a positive denominator. */
-  void expect(EffectPart total, long clusters) {
+  void expect(
+      GroupKey key, Measure measure, double cashUsd, double allUsd, double units, long clusters) {
     ratios
-        .computeIfAbsent(total.key(), k -> new EnumMap<>(Measure.class))
-        .put(total.measure(), new Ratio(total, clusters));
+        .computeIfAbsent(key, k -> new EnumMap<>(Measure.class))
+        .put(measure, new Ratio(cashUsd, allUsd, units, clusters));
   }
 
-  /** Adds what one cluster contributed. */
+  /** Adds what one cluster contributed to the unit costs of one group. */
   public void add(EffectPart part) {
-    Ratio ratio = ratio(part.key(), part.measure());
-    if (ratio != null) {
-      ratio.add(part);
+    for (Measure measure : Measure.values()) {
+      Ratio ratio = ratio(part.key(), measure);
+      Double denominator = measure.denominator(part.effect());
+      if (ratio != null && part.effect().costed() && denominator != null) {
+        ratio.add(part.effect(), denominator);
+      }
     }
   }
 

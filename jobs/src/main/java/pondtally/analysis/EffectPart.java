@@ -1,13 +1,8 @@
 package pondtally.analysis;
 
-import java.io.Serializable;
-
 /**
- * What one cluster contributes to one unit cost of one group.
+ * What the devices of one group in one cluster cost and brought.
  *
- * @param cashUsd dollars of the base year paid in cash
- * @param allUsd cash, in-kind lines and valued volunteer hours
- * @param units units of outcome
+ * @param key the group
  */
-public record EffectPart(GroupKey key, Measure measure, double cashUsd, double allUsd, double units)
-    implements Serializable {}
+public record EffectPart(GroupKey key, Effect effect) {}

@@ -53,17 +53,17 @@ public final class EffectTally implements Serializable {
     private final ExactSum cash = new ExactSum();
     private final ExactSum all = new ExactSum();
     private final ExactSum units = new ExactSum();
-    private final long[] cashDraws;
-    private final long[] allDraws;
-    private final long[] unitDraws;
+    private final double[] cashDraws;
+    private final double[] allDraws;
+    private final double[] unitDraws;
 
     Sums(int resamples) {
-      cashDraws = new long[resamples];
-      allDraws = new long[resamples];
-      unitDraws = new long[resamples];
+      cashDraws = new double[resamples];
+      allDraws = new double[resamples];
+      unitDraws = new double[resamples];
     }
 
-    private void add(Effect effect, double denominator, byte[] weights) {
+    private void add(Effect effect, double denominator, double[] weights) {
       clusters++;
       cash.add(effect.cashUsd());
       all.add(effect.allUsd());
@@ -73,8 +73,11 @@ public final class EffectTally implements Serializable {
       addDraws(unitDraws, denominator, weights);
     }
 
-    private static void addDraws(long[] draws, double amount, byte[] weights) {
-      long millionths = Math.round(amount * MILLION);
+    private static void addDraws(double[] draws, double amount, double[] weights) {
+      double millionths = Math.rint(amount * MILLION);
+      if (millionths == 0) {
+        return;
+      }
       for (int i = 0; i < draws.length; i++) {
         draws[i] += weights[i] * millionths;
       }
@@ -91,7 +94,7 @@ public final class EffectTally implements Serializable {
       mergeDraws(unitDraws, other.unitDraws);
     }
 
-    private static void mergeDraws(long[] draws, long[] more) {
+    private static void mergeDraws(double[] draws, double[] more) {
       for (int i = 0; i < draws.length; i++) {
         draws[i] += more[i];
       }
@@ -101,20 +104,31 @@ public final class EffectTally implements Serializable {
   /** Adds a cluster; returns what it contributed, for {@link EffectInfluence}. */
   public List<EffectPart> add(ClusterView cluster) {
     List<EffectPart> parts = new ArrayList<>();
-    byte[] weights = new byte[settings.resamples()];
-    PoissonWeights.of(settings.seed(), cluster.history().records().cluster()).fill(weights);
+    double[] weights = weights(cluster.history().records().cluster());
     cluster
         .devicesByGroup()
         .forEach(
             (key, devices) -> {
               if (GROUPINGS.contains(key.grouping())) {
-                addEffect(key, Effect.of(cluster, devices, settings), weights, parts);
+                Effect effect = Effect.of(cluster, devices, settings);
+                parts.add(new EffectPart(key, effect));
+                addEffect(key, effect, weights);
               }
             });
     return parts;
   }
 
-  private void addEffect(GroupKey key, Effect effect, byte[] weights, List<EffectPart> parts) {
+  private double[] weights(String cluster) {
+    byte[] drawn = new byte[settings.resamples()];
+    PoissonWeights.of(settings.seed(), cluster).fill(drawn);
+    double[] weights = new double[drawn.length];
+    for (int i = 0; i < drawn.length; i++) {
+      weights[i] = drawn[i];
+    }
+    return weights;
+  }
+
+  private void addEffect(GroupKey key, Effect effect, double[] weights) {
     for (Measure measure : Measure.values()) {
       Sums s = sums(key, measure);
       Double denominator = measure.denominator(effect);
@@ -122,7 +136,6 @@ public final class EffectTally implements Serializable {
         s.leftOut++;
       } else {
         s.add(effect, denominator, weights);
-        parts.add(new EffectPart(key, measure, effect.cashUsd(), effect.allUsd(), denominator));
       }
     }
   }
@@ -147,8 +160,11 @@ public final class EffectTally implements Serializable {
                 (measure, s) -> {
                   if (s.units.result() > 0) {
                     influence.expect(
-                        new EffectPart(
-                            key, measure, s.cash.result(), s.all.result(), s.units.result()),
+                        key,
+                        measure,
+                        s.cash.result(),
+                        s.all.result(),
+                        s.units.result(),
                         s.clusters);
                   }
                 }));
@@ -207,7 +223,7 @@ public final class EffectTally implements Serializable {
       String basis,
       Sums s,
       ExactSum numerator,
-      long[] numerators,
+      double[] numerators,
       OptionalDouble acceleration) {
     boolean any = s.clusters > 0;
     double units = s.units.result();
@@ -236,10 +252,10 @@ public final class EffectTally implements Serializable {
   }
 
   /** The ratio in each resample; NaN where nothing was drawn to divide by. */
-  private static double[] ratios(long[] numerators, long[] denominators) {
+  private static double[] ratios(double[] numerators, double[] denominators) {
     double[] ratios = new double[numerators.length];
     for (int i = 0; i < ratios.length; i++) {
-      ratios[i] = denominators[i] > 0 ? (double) numerators[i] / denominators[i] : Double.NaN;
+      ratios[i] = denominators[i] > 0 ? numerators[i] / denominators[i] : Double.NaN;
     }
     return ratios;
   }

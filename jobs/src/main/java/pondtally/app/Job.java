@@ -40,7 +40,7 @@ public final class Job {
     Inputs inputs = IntakeStage.read(spark, files, intake);
     RunSettings run =
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
-    JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs, request.cores());
+    JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs);
     Results results =
         AnalysisStage.run(spark, inputs, clusters, run.checks(), run.analysis(), run.prices());
     return new JobResult(

@@ -1,7 +1,6 @@
 package pondtally.stage;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
@@ -18,7 +17,6 @@ import pondtally.check.ProgramChecks;
 import pondtally.record.Budget;
 import pondtally.record.ClusterRecords;
 import pondtally.record.Expense;
-import pondtally.record.Sourced;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultTable;
 
@@ -36,26 +34,17 @@ public final class AnalysisStage {
       AnalysisSettings settings,
       Prices prices) {
     ClusterOutcome outcome = OutcomeStage.run(clusters, checks, settings, prices);
-    ProgramChecks.Checked program = programRows(inputs, checks);
+    ProgramChecks.Checked program =
+        ProgramChecks.check(
+            ClusterRows.only(Budget.class, inputs.programRows()),
+            ClusterRows.only(Expense.class, inputs.programRows()),
+            checks);
     outcome.findings().addAll(program.findings());
     outcome.verdicts().addAll(program.verdicts());
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
     return new Results(tables, checked.account(), checked.issues());
-  }
-
-  /** Budgets and expenses: few, whatever the number of devices. */
-  private static ProgramChecks.Checked programRows(Inputs inputs, CheckSettings checks) {
-    List<Sourced> rows =
-        new ArrayList<>(
-            inputs
-                .records()
-                .filter(row -> row instanceof Budget || row instanceof Expense)
-                .collect());
-    rows.sort(Comparator.comparing(Sourced::origin));
-    return ProgramChecks.check(
-        ClusterRows.only(Budget.class, rows), ClusterRows.only(Expense.class, rows), checks);
   }
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {

@@ -1,9 +1,11 @@
 package pondtally.stage;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.spark.api.java.JavaPairRDD;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
@@ -11,19 +13,17 @@ import org.apache.spark.broadcast.Broadcast;
 import pondtally.record.Area;
 import pondtally.record.ClusterRecords;
 import pondtally.record.Install;
-import pondtally.record.MaterialLine;
 import pondtally.record.Property;
 import pondtally.record.Removal;
 import pondtally.record.Request;
 import pondtally.record.Site;
 import pondtally.record.Sourced;
-import pondtally.record.Visit;
 import scala.Tuple2;
 
 /**
  * Brings all the rows of a cluster of sites together: first the rows of each device, which name the
  * device alone, find their site through its install record; then the sites that share a pond or a
- * property meet.
+ * property meet. What is shuffled is packed bytes.
  */
 public final class HistoryStage {
 
@@ -33,128 +33,88 @@ public final class HistoryStage {
   private HistoryStage() {}
 
   /** The rows of each cluster, in file order. */
-  public static JavaRDD<ClusterRecords> clusters(
-      JavaSparkContext spark, Inputs inputs, int partitions) {
-    JavaPairRDD<String, Sourced> placed = bySite(inputs.records(), partitions).cache();
-    Broadcast<Linked> linked = spark.broadcast(linked(placed));
-    return placed
-        .mapToPair(row -> new Tuple2<>(linked.value().cluster(row._1), row._2))
+  public static JavaRDD<ClusterRecords> clusters(JavaSparkContext spark, Inputs inputs) {
+    int partitions = inputs.partitions();
+    Broadcast<Linked> linked = spark.broadcast(LinkStage.linked(inputs));
+    JavaPairRDD<Integer, byte[]> ofDevices =
+        inputs
+            .contents()
+            .flatMapToPair(content -> content.deviceRows().iterator())
+            .groupByKey(partitions)
+            .flatMapToPair(
+                blocks -> byCluster(Buckets.records(blocks._2), linked.value(), partitions));
+    JavaPairRDD<Integer, byte[]> ofSites =
+        inputs
+            .contents()
+            .flatMapToPair(
+                content ->
+                    byCluster(
+                        Buckets.records(List.of(content.siteRows())), linked.value(), partitions));
+    return ofDevices
+        .union(ofSites)
         .groupByKey(partitions)
-        .map(rows -> ClusterRows.sorted(rows._1, rows._2));
+        .flatMap(blocks -> clusters(Buckets.records(blocks._2), linked.value()));
   }
 
-  /** Every row with the site it is about. */
-  private static JavaPairRDD<String, Sourced> bySite(JavaRDD<Sourced> records, int partitions) {
-    JavaPairRDD<String, Sourced> ofDevices =
-        records
-            .filter(row -> deviceOf(row) != null)
-            .mapToPair(row -> new Tuple2<>(deviceOf(row), row))
-            .groupByKey(partitions)
-            .flatMapToPair(rows -> atSiteOfDevice(rows._1, rows._2));
-    JavaPairRDD<String, Sourced> ofPonds =
-        records
-            .filter(row -> row instanceof Site || row instanceof Area)
-            .mapToPair(row -> new Tuple2<>(pondOf(row), row))
-            .groupByKey(partitions)
-            .flatMapToPair(rows -> atSiteOfPond(rows._1, rows._2));
-    JavaPairRDD<String, Sourced> ofSites =
-        records
-            .filter(
-                row -> row instanceof Removal || row instanceof Property || row instanceof Request)
-            .mapToPair(row -> new Tuple2<>(siteOf(row), row));
-    return ofDevices.union(ofPonds).union(ofSites);
+  private static Iterator<Tuple2<Integer, byte[]>> byCluster(
+      List<Sourced> rows, Linked linked, int partitions) {
+    Map<String, String> siteOfDevice = siteOfDevice(rows);
+    Buckets buckets = new Buckets(partitions);
+    rows.forEach(row -> buckets.add(clusterOf(row, siteOfDevice, linked), row));
+    return buckets.filled().iterator();
   }
 
-  private static String deviceOf(Sourced row) {
-    if (row instanceof Install install) {
-      return install.deviceId();
+  private static Iterator<ClusterRecords> clusters(List<Sourced> rows, Linked linked) {
+    Map<String, String> siteOfDevice = siteOfDevice(rows);
+    Map<String, List<Sourced>> byCluster = new TreeMap<>();
+    for (Sourced row : rows) {
+      byCluster
+          .computeIfAbsent(clusterOf(row, siteOfDevice, linked), c -> new ArrayList<>())
+          .add(row);
     }
-    if (row instanceof MaterialLine line) {
-      return line.deviceId();
-    }
-    return row instanceof Visit visit ? visit.deviceId() : null;
+    return byCluster.entrySet().stream()
+        .map(entry -> ClusterRows.sorted(entry.getKey(), entry.getValue()))
+        .iterator();
   }
 
-  private static String siteOf(Sourced row) {
+  /** Where each device stands: the site of its first install row in file order. */
+  private static Map<String, String> siteOfDevice(List<Sourced> rows) {
+    Map<String, Install> first = new HashMap<>();
+    for (Sourced row : rows) {
+      if (row instanceof Install install) {
+        first.merge(
+            install.deviceId(), install, (a, b) -> a.origin().compareTo(b.origin()) <= 0 ? a : b);
+      }
+    }
+    Map<String, String> sites = new HashMap<>();
+    first.forEach((device, install) -> sites.put(device, install.siteId()));
+    return sites;
+  }
+
+  private static String clusterOf(Sourced row, Map<String, String> siteOfDevice, Linked linked) {
+    String device = FileContent.deviceOf(row);
+    if (device != null) {
+      String site = siteOfDevice.get(device);
+      return site == null ? NOWHERE + "device " + device : linked.cluster(site);
+    }
+    String site = siteOf(row, linked);
+    return site == null ? NOWHERE + "pond " + ((Area) row).pondId() : linked.cluster(site);
+  }
+
+  private static String siteOf(Sourced row, Linked linked) {
+    if (row instanceof Site site) {
+      return site.siteId();
+    }
     if (row instanceof Removal removal) {
       return removal.siteId();
     }
-    return row instanceof Property property ? property.siteId() : ((Request) row).siteId();
-  }
-
-  private static String pondOf(Sourced row) {
-    if (row instanceof Site site) {
-      return site.pondId() == null ? site.siteId() : site.pondId();
+    if (row instanceof Property property) {
+      return property.siteId();
+    }
+    if (row instanceof Request request) {
+      return request.siteId();
     }
     Area area = (Area) row;
-    return area.pondId() == null ? area.siteId() : area.pondId();
-  }
-
-  private static Iterator<Tuple2<String, Sourced>> atSiteOfDevice(
-      String device, Iterable<Sourced> rows) {
-    Install first = null;
-    for (Sourced row : rows) {
-      if (row instanceof Install install
-          && (first == null || install.origin().compareTo(first.origin()) < 0)) {
-        first = install;
-      }
-    }
-    String site = first == null ? NOWHERE + "device " + device : first.siteId();
-    return keyed(site, rows);
-  }
-
-  private static Iterator<Tuple2<String, Sourced>> atSiteOfPond(
-      String pond, Iterable<Sourced> rows) {
-    TreeSet<String> sites = new TreeSet<>();
-    for (Sourced row : rows) {
-      if (row instanceof Site site) {
-        sites.add(site.siteId());
-      } else if (row instanceof Area area && area.siteId() != null) {
-        sites.add(area.siteId());
-      }
-    }
-    String first = sites.isEmpty() ? NOWHERE + "pond " + pond : sites.first();
-    List<Tuple2<String, Sourced>> placed = new ArrayList<>();
-    for (Sourced row : rows) {
-      if (row instanceof Site site) {
-        placed.add(new Tuple2<>(site.siteId(), row));
-      } else {
-        Area area = (Area) row;
-        placed.add(new Tuple2<>(area.siteId() == null ? first : area.siteId(), row));
-      }
-    }
-    return placed.iterator();
-  }
-
-  private static Iterator<Tuple2<String, Sourced>> keyed(String key, Iterable<Sourced> rows) {
-    List<Tuple2<String, Sourced>> keyed = new ArrayList<>();
-    rows.forEach(row -> keyed.add(new Tuple2<>(key, row)));
-    return keyed.iterator();
-  }
-
-  /** Sites that share a pond, or a property; only those that share are brought to the driver. */
-  private static Linked linked(JavaPairRDD<String, Sourced> placed) {
-    return Linked.of(
-        placed
-            .filter(row -> row._2 instanceof Site || row._2 instanceof Property)
-            .mapToPair(row -> new Tuple2<>(linkOf(row._2), row._1))
-            .distinct()
-            .groupByKey()
-            .values()
-            .map(HistoryStage::list)
-            .filter(sites -> sites.size() > 1)
-            .collect());
-  }
-
-  private static String linkOf(Sourced row) {
-    return row instanceof Property property
-        ? "property " + property.propertyId()
-        : "pond " + pondOf(row);
-  }
-
-  private static List<String> list(Iterable<String> values) {
-    List<String> list = new ArrayList<>();
-    values.forEach(list::add);
-    return list;
+    return area.siteId() == null ? linked.siteOfPond(area.pondId()) : area.siteId();
   }
 }

@@ -11,6 +11,13 @@ import pondtally.record.Sourced;
  *
  * @param files all input files, in order
  * @param reports what was found in each sheet, in file and sheet order
- * @param records every row that was read well, spread over the cluster
+ * @param programRows budgets and expenses: few, whatever the number of devices
+ * @param contents every other row that was read well, packed, spread over the cluster
+ * @param partitions of the shuffles to come
  */
-public record Inputs(List<InputFile> files, List<SheetReport> reports, JavaRDD<Sourced> records) {}
+public record Inputs(
+    List<InputFile> files,
+    List<SheetReport> reports,
+    List<Sourced> programRows,
+    JavaRDD<FileContent> contents,
+    int partitions) {}

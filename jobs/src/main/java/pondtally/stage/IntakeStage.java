@@ -1,5 +1,6 @@
 package pondtally.stage;
 
+import java.io.File;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,29 +12,47 @@ import pondtally.intake.InputFile;
 import pondtally.intake.IntakeSettings;
 import pondtally.intake.PartnerFileReader;
 import pondtally.record.Sourced;
+import scala.Tuple2;
 
 /** Reads every partner file, one task a file, because only then has a row a place to name. */
 public final class IntakeStage {
 
+  private static final long BYTES_PER_PARTITION = 8L << 20;
+  private static final int MOST_PARTITIONS = 1000;
+
   private IntakeStage() {}
 
-  /** Reads {@code files}; each is read once however often the records are used. */
+  /** Reads {@code files}; each is read once however often its rows are used. */
   public static Inputs read(
       JavaSparkContext spark, List<InputFile> files, IntakeSettings settings) {
+    int partitions = partitions(spark, files);
     JavaRDD<FileContent> contents =
         spark
             .parallelize(files, Math.max(1, files.size()))
-            .map(file -> read(file, settings))
+            .map(file -> read(file, settings, partitions))
             .persist(StorageLevel.MEMORY_AND_DISK());
-    List<SheetReport> reports =
-        new ArrayList<>(contents.flatMap(content -> content.reports().iterator()).collect());
+    List<SheetReport> reports = new ArrayList<>();
+    List<byte[]> programRows = new ArrayList<>();
+    for (Tuple2<List<SheetReport>, byte[]> found :
+        contents.map(content -> new Tuple2<>(content.reports(), content.programRows())).collect()) {
+      reports.addAll(found._1);
+      programRows.add(found._2);
+    }
     reports.sort(Comparator.comparingInt(SheetReport::file).thenComparingInt(SheetReport::sheet));
-    return new Inputs(files, reports, contents.flatMap(content -> content.records().iterator()));
+    List<Sourced> program = Buckets.records(programRows);
+    program.sort(Comparator.comparing(Sourced::origin));
+    return new Inputs(files, reports, program, contents, partitions);
   }
 
-  private static FileContent read(InputFile file, IntakeSettings settings) {
-    List<Sourced> records = new ArrayList<>();
-    List<SheetReport> reports = PartnerFileReader.read(file, settings, records::add);
-    return new FileContent(new ArrayList<>(reports), records);
+  private static FileContent read(InputFile file, IntakeSettings settings, int partitions) {
+    FileContent.Packer rows = new FileContent.Packer(partitions);
+    List<SheetReport> reports = PartnerFileReader.read(file, settings, rows::add);
+    return rows.pack(reports);
+  }
+
+  private static int partitions(JavaSparkContext spark, List<InputFile> files) {
+    long bytes = files.stream().mapToLong(file -> new File(file.location()).length()).sum();
+    long wanted = Math.max(spark.defaultParallelism(), bytes / BYTES_PER_PARTITION);
+    return (int) Math.min(MOST_PARTITIONS, wanted);
   }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Which sites belong together because they share a pond or a property. Only linked sites are held:
@@ -15,30 +14,43 @@ final class Linked implements Serializable {
 
   private static final long serialVersionUID = 1;
 
-  private final Map<String, String> clusterOfSite;
+  private final Map<String, String> clusterOfSite = new HashMap<>();
+  private final Map<String, String> siteOfPond = new HashMap<>();
 
-  private Linked(Map<String, String> clusterOfSite) {
-    this.clusterOfSite = clusterOfSite;
-  }
+  private Linked() {}
 
   /** Joins sites that stand in one list, and lists that have a site in common. */
   static Linked of(List<List<String>> shared) {
+    return of(shared, Map.of());
+  }
+
+  /**
+   * @param shared sites that share a pond or a property
+   * @param siteOfPond a site of each pond whose areas name the pond alone
+   */
+  static Linked of(List<List<String>> shared, Map<String, String> siteOfPond) {
     Map<String, String> parent = new HashMap<>();
     for (List<String> sites : shared) {
       for (String site : sites) {
         join(parent, sites.get(0), site);
       }
     }
-    Map<String, String> clusters = new TreeMap<>();
+    Linked linked = new Linked();
     for (String site : new ArrayList<>(parent.keySet())) {
-      clusters.put(site, root(parent, site));
+      linked.clusterOfSite.put(site, root(parent, site));
     }
-    return new Linked(new HashMap<>(clusters));
+    linked.siteOfPond.putAll(siteOfPond);
+    return linked;
   }
 
   /** The cluster of a site: its smallest site id. */
   String cluster(String site) {
     return clusterOfSite.getOrDefault(site, site);
+  }
+
+  /** A site of a pond; null where no site names the pond. */
+  String siteOfPond(String pond) {
+    return siteOfPond.get(pond);
   }
 
   private static void join(Map<String, String> parent, String a, String b) {

@@ -1,7 +1,6 @@
 package pondtally.stage;
 
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
@@ -35,7 +34,7 @@ public final class OutcomeStage {
    * What the clusters of one part of the data add up to, and what each contributed to the unit
    * costs.
    */
-  private record Part(ClusterOutcome outcome, List<EffectPart> effects) implements Serializable {}
+  private record Part(ClusterOutcome outcome, byte[] effects) implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -48,6 +47,7 @@ public final class OutcomeStage {
       Prices prices) {
     JavaRDD<Part> parts =
         clusters
+            .coalesce(clusters.context().defaultParallelism())
             .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     ClusterOutcome outcome = parts.map(Part::outcome).reduce(ClusterOutcome::merge);
@@ -59,7 +59,10 @@ public final class OutcomeStage {
   }
 
   private static EffectInfluence influence(Part part, EffectInfluence totals) {
-    part.effects().forEach(totals::add);
+    ByteSource effects = new ByteSource(part.effects());
+    while (effects.hasMore()) {
+      totals.add(EffectCodec.read(effects));
+    }
     return totals;
   }
 
@@ -74,7 +77,7 @@ public final class OutcomeStage {
       AnalysisSettings settings,
       Prices prices) {
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
-    List<EffectPart> effects = new ArrayList<>();
+    ByteSink effects = new ByteSink();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
     while (clusters.hasNext()) {
@@ -83,10 +86,12 @@ public final class OutcomeStage {
       outcome.verdicts().addAll(checked.verdicts());
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
       ClusterView view = new ClusterView(history, groups, costs);
-      effects.addAll(outcome.tally().add(view));
+      for (EffectPart effect : outcome.tally().add(view)) {
+        EffectCodec.write(effect, effects);
+      }
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
     }
-    return new Part(outcome, effects);
+    return new Part(outcome, effects.toBytes());
   }
 }

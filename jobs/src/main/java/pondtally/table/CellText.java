@@ -27,7 +27,11 @@ final class CellText {
     if (value == 0) {
       return "0";
     }
-    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+    String text = Double.toString(value);
+    if (text.indexOf('E') >= 0) {
+      return new BigDecimal(text).stripTrailingZeros().toPlainString();
+    }
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   static void check(String table, Column column, Object cell) {
