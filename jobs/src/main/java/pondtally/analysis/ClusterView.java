@@ -1,6 +1,7 @@
 package pondtally.analysis;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pondtally.history.ClusterHistory;
 import pondtally.history.DeviceHistory;
+import pondtally.history.Life;
 import pondtally.history.SiteHistory;
 import pondtally.history.Stretches;
 import pondtally.record.ClusterRecords;
@@ -68,6 +70,41 @@ public final class ClusterView {
   /** The groups of one device, as first installed. */
   public List<GroupKey> groupsOf(DeviceHistory device) {
     return groupsOfDevice.get(device.deviceId());
+  }
+
+  /** The groups of one service life of a device. */
+  public List<GroupKey> groupsOf(DeviceHistory device, Life life) {
+    return life.number() == 0 && life.design().equals(device.install())
+        ? groupsOf(device)
+        : groups.of(life.design(), site(device.siteId()).site(), life.openedOn() / 2);
+  }
+
+  /**
+   * Devices that make up one or more groups, so that what several groups have in common is computed
+   * once.
+   *
+   * @param devices some of the cluster's devices, at least one
+   * @param keys the groups whose devices in this cluster are exactly these
+   */
+  public record Subset(List<DeviceHistory> devices, List<GroupKey> keys) {}
+
+  /** The cluster's devices as the groups divide them. */
+  public Collection<Subset> subsets() {
+    return subsets(byGroup);
+  }
+
+  /** Groups that have the same devices, together. */
+  static Collection<Subset> subsets(SortedMap<GroupKey, List<DeviceHistory>> byGroup) {
+    Map<List<String>, Subset> subsets = new LinkedHashMap<>();
+    byGroup.forEach(
+        (key, devices) ->
+            subsets
+                .computeIfAbsent(
+                    devices.stream().map(DeviceHistory::deviceId).toList(),
+                    ids -> new Subset(devices, new ArrayList<>()))
+                .keys()
+                .add(key));
+    return subsets.values();
   }
 
   /** What one device cost. */

@@ -52,17 +52,23 @@ public final class CostTally implements Serializable {
 
   /** Adds the costs of a cluster. */
   public void add(ClusterView cluster) {
-    int end = settings.endHalfDay();
-    cluster
-        .devicesByGroup()
-        .forEach(
-            (key, devices) -> {
-              int start =
-                  2 * devices.stream().mapToInt(d -> d.install().installedOn()).min().orElseThrow();
-              for (Years.Span span : Years.spans(settings.fiscalYears(), start, end)) {
-                addSpan(sums(key, span.label()), cluster, devices, span);
-              }
-            });
+    for (ClusterView.Subset subset : cluster.subsets()) {
+      SortedMap<String, Sums> own = sums(cluster, subset.devices());
+      for (GroupKey key : subset.keys()) {
+        own.forEach((year, more) -> sums(key, year).merge(more));
+      }
+    }
+  }
+
+  private SortedMap<String, Sums> sums(ClusterView cluster, List<DeviceHistory> devices) {
+    SortedMap<String, Sums> own = new TreeMap<>();
+    int start = 2 * devices.stream().mapToInt(d -> d.install().installedOn()).min().orElseThrow();
+    for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
+      Sums s = new Sums();
+      addSpan(s, cluster, devices, span);
+      own.put(span.label(), s);
+    }
+    return own;
   }
 
   private static void addSpan(

@@ -105,16 +105,16 @@ public final class EffectTally implements Serializable {
   public List<EffectPart> add(ClusterView cluster) {
     List<EffectPart> parts = new ArrayList<>();
     double[] weights = weights(cluster.history().records().cluster());
-    cluster
-        .devicesByGroup()
-        .forEach(
-            (key, devices) -> {
-              if (GROUPINGS.contains(key.grouping())) {
-                Effect effect = Effect.of(cluster, devices, settings);
-                parts.add(new EffectPart(key, effect));
-                addEffect(key, effect, weights);
-              }
-            });
+    for (ClusterView.Subset subset : cluster.subsets()) {
+      Effect effect = null;
+      for (GroupKey key : subset.keys()) {
+        if (GROUPINGS.contains(key.grouping())) {
+          effect = effect == null ? Effect.of(cluster, subset.devices(), settings) : effect;
+          parts.add(new EffectPart(key, effect));
+          addEffect(key, effect, weights);
+        }
+      }
+    }
     return parts;
   }
 

@@ -43,12 +43,12 @@ public final class LifeTally implements Serializable {
   public void add(ClusterView cluster) {
     for (SiteHistory site : cluster.history().sites()) {
       for (DeviceHistory device : site.devices()) {
-        add(cluster.groups(), site, device);
+        add(cluster, device);
       }
     }
   }
 
-  private void add(Groups groups, SiteHistory site, DeviceHistory device) {
+  private void add(ClusterView cluster, DeviceHistory device) {
     Set<GroupKey> seen = new HashSet<>();
     for (Life life : device.lives()) {
       double entry = life.entryAge() / 2.0;
@@ -56,7 +56,7 @@ public final class LifeTally implements Serializable {
       if (!life.followed() || exit <= entry) {
         continue;
       }
-      for (GroupKey key : groups.of(life.design(), site.site(), life.openedOn() / 2)) {
+      for (GroupKey key : cluster.groupsOf(device, life)) {
         lives
             .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
             .add(entry, exit, outcome(life));

@@ -1,9 +1,9 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.GroupKey.Grouping;
@@ -69,13 +69,13 @@ public final class RateTally implements Serializable {
   public void add(ClusterView cluster) {
     for (SiteHistory site : cluster.history().sites()) {
       for (DeviceHistory device : site.devices()) {
-        addDevice(cluster.groups(), site, device);
+        addDevice(cluster, device);
       }
     }
   }
 
-  private void addDevice(Groups groups, SiteHistory site, DeviceHistory device) {
-    Set<List<Object>> seen = new HashSet<>();
+  private void addDevice(ClusterView cluster, DeviceHistory device) {
+    Map<GroupKey, SortedMap<String, Counts>> own = new HashMap<>();
     for (Life life : device.lives()) {
       Stretches exposed = device.exposure(life);
       List<Failure> failures =
@@ -83,39 +83,51 @@ public final class RateTally implements Serializable {
       if (exposed.isEmpty() && failures.isEmpty()) {
         continue;
       }
-      List<GroupKey> keys = groups.of(life.design(), site.site(), life.openedOn() / 2);
+      List<GroupKey> keys = cluster.groupsOf(device, life);
+      SortedMap<String, Counts> byYear = byYear(exposed, failures);
       for (GroupKey key : keys) {
-        addTo(key, exposed, failures, seen);
+        mergeYears(own.computeIfAbsent(key, k -> new TreeMap<>()), byYear);
+        for (Failure failure : failures) {
+          causes.computeIfAbsent(key, k -> new TreeMap<>()).merge(failure.cause(), 1L, Long::sum);
+        }
       }
       addAges(keys, life, exposed, failures);
     }
+    own.forEach((key, byYear) -> byYear.forEach((year, more) -> addOnce(count(key, year), more)));
   }
 
-  private void addTo(
-      GroupKey key, Stretches exposed, List<Failure> failures, Set<List<Object>> seen) {
-    addStretch(key, ALL_YEARS, exposed.halfDays(), seen);
+  /** One device's counts: it is one device in each year, however many lives it had. */
+  private static void addOnce(Counts counts, Counts ofOneDevice) {
+    counts.devices++;
+    counts.failures += ofOneDevice.failures;
+    counts.exposureHalfDays += ofOneDevice.exposureHalfDays;
+  }
+
+  private static void mergeYears(SortedMap<String, Counts> into, SortedMap<String, Counts> byYear) {
+    byYear.forEach((year, more) -> into.computeIfAbsent(year, y -> new Counts()).merge(more));
+  }
+
+  private SortedMap<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
+    SortedMap<String, Counts> byYear = new TreeMap<>();
+    of(byYear, ALL_YEARS).exposureHalfDays = exposed.halfDays();
+    of(byYear, ALL_YEARS).failures = failures.size();
     for (Stretch stretch : exposed.list()) {
       int from = stretch.from();
       while (from < stretch.to()) {
         int year = years.of(from / 2);
         int to = Math.min(stretch.to(), 2 * years.firstDay(year + 1));
-        addStretch(key, Integer.toString(year), (long) to - from, seen);
+        of(byYear, Integer.toString(year)).exposureHalfDays += (long) to - from;
         from = to;
       }
     }
     for (Failure failure : failures) {
-      count(key, ALL_YEARS).failures++;
-      count(key, Integer.toString(years.of(failure.midpoint() / 2))).failures++;
-      causes.computeIfAbsent(key, k -> new TreeMap<>()).merge(failure.cause(), 1L, Long::sum);
+      of(byYear, Integer.toString(years.of(failure.midpoint() / 2))).failures++;
     }
+    return byYear;
   }
 
-  private void addStretch(GroupKey key, String year, long halfDays, Set<List<Object>> seen) {
-    Counts count = count(key, year);
-    count.exposureHalfDays += halfDays;
-    if (seen.add(List.of(key, year))) {
-      count.devices++;
-    }
+  private static Counts of(SortedMap<String, Counts> byYear, String year) {
+    return byYear.computeIfAbsent(year, y -> new Counts());
   }
 
   private void addAges(List<GroupKey> keys, Life life, Stretches exposed, List<Failure> failures) {

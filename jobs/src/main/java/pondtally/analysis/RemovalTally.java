@@ -69,17 +69,14 @@ public final class RemovalTally implements Serializable {
   /** Adds the site-years of a cluster. */
   public void add(ClusterView cluster) {
     Map<String, Map<Integer, Removal>> reports = reports(cluster);
-    cluster
-        .devicesByGroup()
-        .forEach(
-            (key, devices) -> {
-              for (SiteHistory site : cluster.history().sites()) {
-                List<DeviceHistory> here = ClusterView.at(devices, List.of(site.site().siteId()));
-                if (!here.isEmpty()) {
-                  addSite(key, site, here, reports.getOrDefault(site.site().siteId(), Map.of()));
-                }
-              }
-            });
+    for (ClusterView.Subset subset : cluster.subsets()) {
+      for (SiteHistory site : cluster.history().sites()) {
+        List<DeviceHistory> here = ClusterView.at(subset.devices(), List.of(site.site().siteId()));
+        if (!here.isEmpty()) {
+          addSite(subset.keys(), site, here, reports.getOrDefault(site.site().siteId(), Map.of()));
+        }
+      }
+    }
   }
 
   /**
@@ -117,27 +114,35 @@ public final class RemovalTally implements Serializable {
   }
 
   private void addSite(
-      GroupKey key, SiteHistory site, List<DeviceHistory> devices, Map<Integer, Removal> reports) {
+      List<GroupKey> keys,
+      SiteHistory site,
+      List<DeviceHistory> devices,
+      Map<Integer, Removal> reports) {
     int entry = ClusterView.firstEntry(devices);
     int end = settings.endHalfDay();
     int firstYear = LocalDate.ofEpochDay(Math.floorDiv(entry, 2)).getYear();
     int lastYear = LocalDate.ofEpochDay(Math.floorDiv(end - 1, 2)).getYear();
     for (int year = firstYear; year <= lastYear; year++) {
-      Sums s = sums(key, year);
       Removal report = reports.get(year);
       Double avoided = avoided(site, devices, entry, year, report, settings);
-      if (avoided == null) {
-        s.leftOut++;
-      } else {
-        s.sites++;
-        s.avoided.add(avoided);
-        s.reported.add(report.removals());
+      for (GroupKey key : keys) {
+        addYear(sums(key, year), avoided, report);
       }
-      if (report != null && report.avoided() != null) {
-        Claims claims = s.claim(report.evidence() == null ? NO_EVIDENCE : report.evidence().code());
-        claims.sites++;
-        claims.avoided.add(report.avoided());
-      }
+    }
+  }
+
+  private static void addYear(Sums s, Double avoided, Removal report) {
+    if (avoided == null) {
+      s.leftOut++;
+    } else {
+      s.sites++;
+      s.avoided.add(avoided);
+      s.reported.add(report.removals());
+    }
+    if (report != null && report.avoided() != null) {
+      Claims claims = s.claim(report.evidence() == null ? NO_EVIDENCE : report.evidence().code());
+      claims.sites++;
+      claims.avoided.add(report.avoided());
     }
   }
 

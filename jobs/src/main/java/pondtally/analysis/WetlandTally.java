@@ -61,23 +61,35 @@ public final class WetlandTally implements Serializable {
   /** Adds the ponds of a cluster. */
   public void add(ClusterView cluster) {
     for (PondHistory pond : cluster.history().ponds()) {
-      PondGroups.of(cluster, pond)
-          .forEach(
-              (key, devices) -> {
-                int start = ClusterView.firstEntry(devices);
-                for (Years.Span span :
-                    Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
-                  if (start < span.to()) {
-                    addSpan(key, pond, devices, span);
-                  }
-                }
-              });
+      for (ClusterView.Subset subset : ClusterView.subsets(PondGroups.of(cluster, pond))) {
+        SortedMap<String, Sums> own = sums(pond, subset.devices());
+        for (GroupKey key : subset.keys()) {
+          own.forEach((year, more) -> sums(key, year).merge(more));
+        }
+      }
     }
   }
 
+  private SortedMap<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
+    SortedMap<String, Sums> own = new TreeMap<>();
+    int start = ClusterView.firstEntry(devices);
+    Stretches functional = ClusterView.functional(devices);
+    for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
+      if (start < span.to()) {
+        Sums s = new Sums();
+        addSpan(s, pond, devices, functional, span);
+        own.put(span.label(), s);
+      }
+    }
+    return own;
+  }
+
   private void addSpan(
-      GroupKey key, PondHistory pond, List<DeviceHistory> devices, Years.Span span) {
-    Sums s = sums(key, span.label());
+      Sums s,
+      PondHistory pond,
+      List<DeviceHistory> devices,
+      Stretches functionalEver,
+      Years.Span span) {
     Set<String> sites = new HashSet<>();
     devices.forEach(device -> sites.add(device.siteId()));
     s.sites += sites.size();
@@ -100,7 +112,7 @@ public final class WetlandTally implements Serializable {
     } else if (standing == Standing.UNVERIFIED) {
       s.unverified.add(pond.area().acresAt(at));
     }
-    Stretches functional = ClusterView.functional(devices).within(span.from(), span.to());
+    Stretches functional = functionalEver.within(span.from(), span.to());
     s.acreYears.add(pond.area().acreDays(functional) / DAYS_PER_YEAR);
     s.extrapolated.add(pond.area().acreDaysExtrapolated(functional) / DAYS_PER_YEAR);
   }

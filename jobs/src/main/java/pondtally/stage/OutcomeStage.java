@@ -3,6 +3,7 @@ package pondtally.stage;
 import java.io.Serializable;
 import java.util.Iterator;
 import java.util.List;
+import org.apache.commons.lang3.SerializationUtils;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
@@ -34,7 +35,7 @@ public final class OutcomeStage {
    * What the clusters of one part of the data add up to, and what each contributed to the unit
    * costs.
    */
-  private record Part(ClusterOutcome outcome, byte[] effects) implements Serializable {}
+  private record Part(byte[] outcome, byte[] effects) implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -50,7 +51,11 @@ public final class OutcomeStage {
             .coalesce(clusters.context().defaultParallelism())
             .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
-    ClusterOutcome outcome = parts.map(Part::outcome).reduce(ClusterOutcome::merge);
+    ClusterOutcome outcome =
+        parts.map(Part::outcome).collect().stream()
+            .map(packed -> (ClusterOutcome) SerializationUtils.deserialize(packed))
+            .reduce(ClusterOutcome::merge)
+            .orElseThrow();
     EffectInfluence totals = outcome.tally().effects().influence();
     EffectInfluence influence =
         parts.map(part -> influence(part, totals)).reduce(OutcomeStage::merged);
@@ -92,6 +97,6 @@ public final class OutcomeStage {
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
     }
-    return new Part(outcome, effects.toBytes());
+    return new Part(SerializationUtils.serialize(outcome), effects.toBytes());
   }
 }
