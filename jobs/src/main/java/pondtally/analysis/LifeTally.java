@@ -33,6 +33,7 @@ public final class LifeTally implements Serializable {
 
   private final FailureDating dating;
   private final SortedMap<GroupKey, CountedLives> lives = new TreeMap<>();
+  private final SortedMap<GroupKey, CountedLives> pipesFromNew = new TreeMap<>();
   private final SortedMap<GroupKey, Long> devices = new TreeMap<>();
 
   public LifeTally(FailureDating dating) {
@@ -60,6 +61,11 @@ public final class LifeTally implements Serializable {
         lives
             .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
             .add(entry, exit, outcome(life));
+        if (entry == 0 && key.grouping() == GroupKey.Grouping.PIPE) {
+          pipesFromNew
+              .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
+              .add(0, exit, outcome(life));
+        }
         if (seen.add(key)) {
           devices.merge(key, 1L, Long::sum);
         }
@@ -76,10 +82,15 @@ public final class LifeTally implements Serializable {
 
   /** Adds what another tally counted. */
   public void merge(LifeTally other) {
-    other.lives.forEach(
-        (key, counts) ->
-            lives.computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED)).merge(counts));
+    merge(lives, other.lives);
+    merge(pipesFromNew, other.pipesFromNew);
     other.devices.forEach((key, count) -> devices.merge(key, count, Long::sum));
+  }
+
+  private static void merge(Map<GroupKey, CountedLives> into, Map<GroupKey, CountedLives> more) {
+    more.forEach(
+        (key, counts) ->
+            into.computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED)).merge(counts));
   }
 
   /** Groups of one grouping, in order. */
@@ -104,6 +115,11 @@ public final class LifeTally implements Serializable {
    */
   public RiskTable failures(GroupKey key) {
     return lives.get(key).eventsOf(IntStream.range(1, RETIRED).toArray());
+  }
+
+  /** Lives of a pipe type that were followed from their first day; none may be. */
+  CountedLives fromNew(GroupKey pipe) {
+    return pipesFromNew.getOrDefault(pipe, CountedLives.ofKinds(RETIRED));
   }
 
   /** Devices with follow-up in a group. */

@@ -8,9 +8,12 @@ import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.IncidenceAnalysis;
+import pondtally.analysis.MeanLifeAnalysis;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.RateAnalysis;
+import pondtally.analysis.RateRatioAnalysis;
+import pondtally.analysis.SampleSizeAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
 import pondtally.check.CheckSettings;
@@ -60,6 +63,7 @@ public final class AnalysisStage {
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
+    int below = settings.groupsBelow();
     return List.of(
         RecordRows.table("completeness", tally.completeness().rows()),
         RecordRows.table("sites", outcome.sites()),
@@ -67,7 +71,10 @@ public final class AnalysisStage {
         RecordRows.table("survival_curves", SurvivalAnalysis.curves(tally.lives())),
         RecordRows.table("survival_summary", SurvivalAnalysis.summaries(tally.lives(), settings)),
         RecordRows.table("cumulative_incidence", IncidenceAnalysis.rows(tally.lives())),
-        RecordRows.table("group_tests", TestAnalysis.rows(tally.lives(), settings.groupsBelow())),
+        RecordRows.table("group_tests", TestAnalysis.rows(tally.lives(), below)),
+        RecordRows.table("mean_life_differences", MeanLifeAnalysis.rows(tally.lives(), settings)),
+        RecordRows.table("sample_size", SampleSizeAnalysis.rows(tally.lives(), below)),
+        RecordRows.table("rate_ratios", RateRatioAnalysis.rows(tally.rates(), below)),
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
         RecordRows.table("costs", tally.costs().rows()),
