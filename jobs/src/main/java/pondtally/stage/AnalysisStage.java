@@ -7,6 +7,7 @@ import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.MeanLifeAnalysis;
 import pondtally.analysis.Prices;
@@ -64,6 +65,7 @@ public final class AnalysisStage {
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
     int below = settings.groupsBelow();
+    FitAnalysis fits = FitAnalysis.of(tally.lives());
     return List.of(
         RecordRows.table("completeness", tally.completeness().rows()),
         RecordRows.table("sites", outcome.sites()),
@@ -75,6 +77,8 @@ public final class AnalysisStage {
         RecordRows.table("mean_life_differences", MeanLifeAnalysis.rows(tally.lives(), settings)),
         RecordRows.table("sample_size", SampleSizeAnalysis.rows(tally.lives(), below)),
         RecordRows.table("rate_ratios", RateRatioAnalysis.rows(tally.rates(), below)),
+        RecordRows.table("parametric_fits", fits.rows()),
+        RecordRows.table("fit_check", fits.checks()),
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
         RecordRows.table("costs", tally.costs().rows()),
