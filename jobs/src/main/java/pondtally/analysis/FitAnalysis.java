@@ -1,14 +1,11 @@
 package pondtally.analysis;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import pondtally.analysis.GroupKey.Grouping;
 import pondtally.stats.ExponentialFit;
 import pondtally.stats.FitCheck;
 import pondtally.stats.HazardTest;
@@ -25,16 +22,6 @@ import pondtally.stats.WeibullFit;
  * no distribution.
  */
 public final class FitAnalysis {
-
-  /** Groupings that have fits. */
-  static final Set<Grouping> GROUPINGS =
-      EnumSet.of(
-          Grouping.ALL,
-          Grouping.PIPE,
-          Grouping.KIND,
-          Grouping.WATERSHED,
-          Grouping.BUILD,
-          Grouping.SETTING);
 
   private static final double SIGNIFICANT = 0.05;
 

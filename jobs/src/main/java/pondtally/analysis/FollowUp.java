@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.io.Serializable;
 import pondtally.history.Life;
 
 /**
@@ -8,7 +9,7 @@ import pondtally.history.Life;
  *
  * @param rightDays infinite where it was not seen to fail
  */
-record FollowUp(double entryDays, double leftDays, double rightDays) {
+record FollowUp(double entryDays, double leftDays, double rightDays) implements Serializable {
 
   static FollowUp of(Life life) {
     return new FollowUp(

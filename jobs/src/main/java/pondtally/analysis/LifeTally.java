@@ -78,7 +78,7 @@ public final class LifeTally implements Serializable {
   }
 
   private void addIntervals(GroupKey key, Life life) {
-    if (FitAnalysis.GROUPINGS.contains(key.grouping())) {
+    if (GroupKey.MAIN.contains(key.grouping())) {
       IntervalCounts counts = intervals.computeIfAbsent(key, k -> IntervalCounts.empty());
       FollowUp followUp = FollowUp.of(life);
       counts.add(followUp.entryDays(), followUp.leftDays(), followUp.rightDays(), 1);

@@ -14,6 +14,7 @@ import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.RateAnalysis;
 import pondtally.analysis.RateRatioAnalysis;
+import pondtally.analysis.RepeatAnalysis;
 import pondtally.analysis.SampleSizeAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
@@ -77,12 +78,14 @@ public final class AnalysisStage {
         RecordRows.table("mean_life_differences", MeanLifeAnalysis.rows(tally.lives(), settings)),
         RecordRows.table("sample_size", SampleSizeAnalysis.rows(tally.lives(), below)),
         RecordRows.table("rate_ratios", RateRatioAnalysis.rows(tally.rates(), below)),
+        RecordRows.table("hazard_ratios", outcome.hazards().rows(outcome.second())),
+        RecordRows.table("repeat_failures", RepeatAnalysis.rows(tally.repeats(), outcome.second())),
         RecordRows.table("parametric_fits", fits.rows()),
         RecordRows.table("fit_check", fits.checks()),
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
         RecordRows.table("costs", tally.costs().rows()),
-        RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.influence())),
+        RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.second().effects())),
         RecordRows.table("wetland", tally.wetland().rows()),
         RecordRows.table("removals_avoided", tally.removals().rows()),
         RecordRows.table("properties", tally.properties().rows()));

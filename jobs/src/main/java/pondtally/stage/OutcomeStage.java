@@ -7,14 +7,15 @@ import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
+import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
-import pondtally.analysis.EffectInfluence;
-import pondtally.analysis.EffectPart;
 import pondtally.analysis.Groups;
+import pondtally.analysis.HazardAnalysis;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
+import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.check.CheckSettings;
 import pondtally.check.CheckedCluster;
@@ -31,11 +32,8 @@ public final class OutcomeStage {
 
   private OutcomeStage() {}
 
-  /**
-   * What the clusters of one part of the data add up to, and what each contributed to the unit
-   * costs.
-   */
-  private record Part(ClusterOutcome outcome, List<EffectPart> effects) implements Serializable {}
+  /** What the clusters of one part of the data add up to, and what each contributed. */
+  private record Part(ClusterOutcome outcome, List<ClusterPart> clusters) implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -51,21 +49,17 @@ public final class OutcomeStage {
             .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     ClusterOutcome outcome = parts.map(Part::outcome).reduce(ClusterOutcome::merge);
-    EffectInfluence totals = outcome.tally().effects().influence();
-    EffectInfluence influence =
-        parts.map(part -> influence(part, totals)).reduce(OutcomeStage::merged);
+    HazardAnalysis hazards = HazardAnalysis.of(outcome.tally(), settings.groupsBelow());
+    SecondPass totals = SecondPass.of(outcome.tally(), hazards);
+    SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
     parts.unpersist();
-    return outcome.with(influence);
+    return outcome.with(hazards, second);
   }
 
-  private static EffectInfluence influence(Part part, EffectInfluence totals) {
-    part.effects().forEach(totals::add);
+  /** Every task has a copy of the totals of its own to add to. */
+  private static SecondPass weigh(Part part, SecondPass totals) {
+    part.clusters().forEach(totals::add);
     return totals;
-  }
-
-  private static EffectInfluence merged(EffectInfluence a, EffectInfluence b) {
-    a.merge(b);
-    return a;
   }
 
   private static Part count(
@@ -74,7 +68,7 @@ public final class OutcomeStage {
       AnalysisSettings settings,
       Prices prices) {
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
-    List<EffectPart> effects = new ArrayList<>();
+    List<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
     while (clusters.hasNext()) {
@@ -83,10 +77,10 @@ public final class OutcomeStage {
       outcome.verdicts().addAll(checked.verdicts());
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
       ClusterView view = new ClusterView(history, groups, costs);
-      effects.addAll(outcome.tally().add(view));
+      parts.add(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
     }
-    return new Part(outcome, effects);
+    return new Part(outcome, parts);
   }
 }
