@@ -37,4 +37,10 @@ record Covariates(String pipe, String kind, String watershed, String cohort, Str
       default -> throw new IllegalArgumentException("no covariate by " + grouping);
     };
   }
+
+  /** The groups whose curves are also estimated from visit intervals. */
+  List<GroupKey> curveGroups() {
+    return List.of(
+        GroupKey.ALL, new GroupKey(Grouping.PIPE, pipe), new GroupKey(Grouping.KIND, kind));
+  }
 }

@@ -13,15 +13,17 @@ public final class SecondPass implements Serializable {
   private final EffectInfluence effects;
   private final RepeatSpreads repeats;
   private final HazardSpreads hazards;
+  private final IntervalSpreads intervals;
 
-  private SecondPass(ProgramTally totals, HazardAnalysis models) {
+  private SecondPass(ProgramTally totals, FittedModels models) {
     effects = totals.effects().influence();
     repeats = RepeatSpreads.of(totals.repeats());
-    hazards = models.spreads();
+    hazards = models.hazards().spreads();
+    intervals = models.intervals().spreads();
   }
 
   /** Prepares to weigh clusters against these totals. */
-  public static SecondPass of(ProgramTally totals, HazardAnalysis models) {
+  public static SecondPass of(ProgramTally totals, FittedModels models) {
     return new SecondPass(totals, models);
   }
 
@@ -30,6 +32,7 @@ public final class SecondPass implements Serializable {
     cluster.effects().forEach(effects::add);
     repeats.add(cluster.devices());
     hazards.add(cluster.lives());
+    intervals.add(cluster.cluster(), cluster.lives());
   }
 
   /** Adds the clusters that another has weighed against the same totals. */
@@ -37,6 +40,7 @@ public final class SecondPass implements Serializable {
     effects.merge(other.effects);
     repeats.merge(other.repeats);
     hazards.merge(other.hazards);
+    intervals.merge(other.intervals);
     return this;
   }
 
@@ -51,5 +55,9 @@ public final class SecondPass implements Serializable {
 
   HazardSpreads hazards() {
     return hazards;
+  }
+
+  IntervalSpreads intervals() {
+    return intervals;
   }
 }

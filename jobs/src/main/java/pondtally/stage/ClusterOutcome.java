@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import pondtally.analysis.DeviceRow;
-import pondtally.analysis.HazardAnalysis;
+import pondtally.analysis.FittedModels;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
@@ -23,7 +23,7 @@ final class ClusterOutcome implements Serializable {
   private final List<SiteRow> sites = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
-  private transient HazardAnalysis hazards;
+  private transient FittedModels models;
   private SecondPass second;
 
   ClusterOutcome(ProgramTally tally) {
@@ -55,13 +55,13 @@ final class ClusterOutcome implements Serializable {
     return second;
   }
 
-  /** The hazard models; fitted between the passes. */
-  HazardAnalysis hazards() {
-    return hazards;
+  /** What was fitted between the passes. */
+  FittedModels models() {
+    return models;
   }
 
-  ClusterOutcome with(HazardAnalysis fitted, SecondPass weighed) {
-    hazards = fitted;
+  ClusterOutcome with(FittedModels fitted, SecondPass weighed) {
+    models = fitted;
     second = weighed;
     return this;
   }

@@ -11,8 +11,8 @@ import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
+import pondtally.analysis.FittedModels;
 import pondtally.analysis.Groups;
-import pondtally.analysis.HazardAnalysis;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
@@ -49,11 +49,11 @@ public final class OutcomeStage {
             .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     ClusterOutcome outcome = parts.map(Part::outcome).reduce(ClusterOutcome::merge);
-    HazardAnalysis hazards = HazardAnalysis.of(outcome.tally(), settings.groupsBelow());
-    SecondPass totals = SecondPass.of(outcome.tally(), hazards);
+    FittedModels models = FittedModels.of(outcome.tally(), settings);
+    SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
     parts.unpersist();
-    return outcome.with(hazards, second);
+    return outcome.with(models, second);
   }
 
   /** Every task has a copy of the totals of its own to add to. */
