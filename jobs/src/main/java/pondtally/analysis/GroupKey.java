@@ -1,8 +1,11 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * A group of devices, for example {@code pipe} / {@code dual 12 in}.
@@ -18,6 +21,17 @@ public record GroupKey(Grouping grouping, String group)
 
   /** What is said where the value was not recorded. */
   public static final String UNKNOWN = "unknown";
+
+  /** Groupings of the analyses that are not made for every small group. */
+  static final Set<Grouping> MAIN =
+      Collections.unmodifiableSet(
+          EnumSet.of(
+              Grouping.ALL,
+              Grouping.PIPE,
+              Grouping.KIND,
+              Grouping.WATERSHED,
+              Grouping.BUILD,
+              Grouping.SETTING));
 
   private static final Comparator<GroupKey> ORDER =
       Comparator.comparing(GroupKey::grouping).thenComparing(GroupKey::group);

@@ -15,6 +15,7 @@ import pondtally.history.Life;
 import pondtally.history.SiteHistory;
 import pondtally.record.Cause;
 import pondtally.stats.CountedLives;
+import pondtally.stats.IntervalCounts;
 import pondtally.stats.RiskTable;
 
 /**
@@ -33,6 +34,9 @@ public final class LifeTally implements Serializable {
 
   private final FailureDating dating;
   private final SortedMap<GroupKey, CountedLives> lives = new TreeMap<>();
+  private final SortedMap<GroupKey, CountedLives> pipesFromNew = new TreeMap<>();
+  private final SortedMap<GroupKey, IntervalCounts> intervals = new TreeMap<>();
+  private final SortedMap<GroupKey, IntervalCounts> days = new TreeMap<>();
   private final SortedMap<GroupKey, Long> devices = new TreeMap<>();
 
   public LifeTally(FailureDating dating) {
@@ -60,9 +64,28 @@ public final class LifeTally implements Serializable {
         lives
             .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
             .add(entry, exit, outcome(life));
+        addIntervals(key, life);
+        if (entry == 0 && key.grouping() == GroupKey.Grouping.PIPE) {
+          pipesFromNew
+              .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
+              .add(0, exit, outcome(life));
+        }
         if (seen.add(key)) {
           devices.merge(key, 1L, Long::sum);
         }
+      }
+    }
+  }
+
+  private void addIntervals(GroupKey key, Life life) {
+    if (GroupKey.MAIN.contains(key.grouping())) {
+      IntervalCounts counts = intervals.computeIfAbsent(key, k -> IntervalCounts.empty());
+      FollowUp followUp = FollowUp.of(life);
+      counts.add(followUp.entryDays(), followUp.leftDays(), followUp.rightDays(), 1);
+      if (dating != FailureDating.INTERVAL) {
+        double exit = life.exitAge(dating) / 2.0;
+        days.computeIfAbsent(key, k -> IntervalCounts.empty())
+            .add(followUp.entryDays(), exit, life.failed() ? exit : Double.POSITIVE_INFINITY, 1);
       }
     }
   }
@@ -76,10 +99,36 @@ public final class LifeTally implements Serializable {
 
   /** Adds what another tally counted. */
   public void merge(LifeTally other) {
-    other.lives.forEach(
-        (key, counts) ->
-            lives.computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED)).merge(counts));
+    merge(lives, other.lives);
+    merge(pipesFromNew, other.pipesFromNew);
+    mergeIntervals(intervals, other.intervals);
+    mergeIntervals(days, other.days);
     other.devices.forEach((key, count) -> devices.merge(key, count, Long::sum));
+  }
+
+  private static void merge(Map<GroupKey, CountedLives> into, Map<GroupKey, CountedLives> more) {
+    more.forEach(
+        (key, counts) ->
+            into.computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED)).merge(counts));
+  }
+
+  private static void mergeIntervals(
+      Map<GroupKey, IntervalCounts> into, Map<GroupKey, IntervalCounts> more) {
+    more.forEach(
+        (key, counts) -> into.computeIfAbsent(key, k -> IntervalCounts.empty()).merge(counts));
+  }
+
+  /**
+   * Lives of the groups that have fits, with both ends of the interval in which each failed, ages
+   * in days.
+   */
+  public SortedMap<GroupKey, IntervalCounts> intervals() {
+    return intervals;
+  }
+
+  /** The same lives with failures dated as the settings say. */
+  public SortedMap<GroupKey, IntervalCounts> dated() {
+    return dating == FailureDating.INTERVAL ? intervals : days;
   }
 
   /** Groups of one grouping, in order. */
@@ -104,6 +153,11 @@ public final class LifeTally implements Serializable {
    */
   public RiskTable failures(GroupKey key) {
     return lives.get(key).eventsOf(IntStream.range(1, RETIRED).toArray());
+  }
+
+  /** Lives of a pipe type that were followed from their first day; none may be. */
+  CountedLives fromNew(GroupKey pipe) {
+    return pipesFromNew.getOrDefault(pipe, CountedLives.ofKinds(RETIRED));
   }
 
   /** Devices with follow-up in a group. */

@@ -2,6 +2,7 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.List;
+import pondtally.history.FailureDating;
 
 /**
  * Everything that is counted over clusters: one tally a subject. Counting in parts and merging
@@ -12,6 +13,9 @@ public final class ProgramTally implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final LifeTally lives;
+  private final HazardTally hazards = new HazardTally();
+  private final RepeatTally repeats = new RepeatTally();
+  private final FailureDating dating;
   private final RateTally rates;
   private final CostTally costs;
   private final WetlandTally wetland;
@@ -21,7 +25,8 @@ public final class ProgramTally implements Serializable {
   private final CompletenessTally completeness;
 
   public ProgramTally(AnalysisSettings settings) {
-    lives = new LifeTally(settings.rules().dating());
+    dating = settings.rules().dating();
+    lives = new LifeTally(dating);
     rates = new RateTally(settings.fiscalYears());
     costs = new CostTally(settings);
     wetland = new WetlandTally(settings);
@@ -31,8 +36,12 @@ public final class ProgramTally implements Serializable {
     completeness = new CompletenessTally(settings);
   }
 
-  /** Counts a cluster; returns what it contributed to each unit cost. */
-  public List<EffectPart> add(ClusterView cluster) {
+  /** Counts a cluster; returns what it contributed, for the second pass. */
+  public ClusterPart add(ClusterView cluster) {
+    List<LifePart> parts = LifePart.of(cluster, dating);
+    List<RepeatPart> devices = RepeatPart.of(cluster, dating);
+    hazards.add(parts);
+    repeats.add(devices);
     lives.add(cluster);
     rates.add(cluster);
     costs.add(cluster);
@@ -40,12 +49,15 @@ public final class ProgramTally implements Serializable {
     removals.add(cluster);
     properties.add(cluster);
     completeness.add(cluster);
-    return effects.add(cluster);
+    return new ClusterPart(
+        cluster.history().records().cluster(), effects.add(cluster), parts, devices);
   }
 
   /** Adds what another tally counted. */
   public void merge(ProgramTally other) {
     lives.merge(other.lives);
+    hazards.merge(other.hazards);
+    repeats.merge(other.repeats);
     rates.merge(other.rates);
     costs.merge(other.costs);
     wetland.merge(other.wetland);
@@ -57,6 +69,14 @@ public final class ProgramTally implements Serializable {
 
   public LifeTally lives() {
     return lives;
+  }
+
+  HazardTally hazards() {
+    return hazards;
+  }
+
+  public RepeatTally repeats() {
+    return repeats;
   }
 
   public RateTally rates() {

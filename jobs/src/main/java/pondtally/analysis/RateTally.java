@@ -55,7 +55,7 @@ public final class RateTally implements Serializable {
 
     /** Time while not failed, device-years of 365.25 days. */
     public double deviceYears() {
-      return exposureHalfDays / (2 * 365.25);
+      return exposureHalfDays / (2 * Years.DAYS);
     }
 
     private void merge(Counts other) {

@@ -14,7 +14,6 @@ import pondtally.stats.SurvivalFigures;
 public final class SurvivalAnalysis {
 
   private static final String METHOD = "product-limit";
-  private static final double DAYS_PER_YEAR = 365.25;
 
   private SurvivalAnalysis() {}
 
@@ -101,7 +100,7 @@ public final class SurvivalAnalysis {
     RiskTable table = tally.failures(key);
     SurvivalFigures figures = SurvivalFigures.of(SurvivalCurve.of(table));
     Limits median = figures.medianLimits();
-    Optional<RestrictedMean> mean = figures.meanLife(settings.horizonYears() * DAYS_PER_YEAR);
+    Optional<RestrictedMean> mean = figures.meanLife(settings.horizonYears() * Years.DAYS);
     Double[] s = atYears(figures, 1, 3, 5, 10);
     return new SummaryRow(
         key.grouping().code(),
@@ -110,13 +109,13 @@ public final class SurvivalAnalysis {
         tally.devices(key),
         table.lives(),
         table.events(),
-        table.timeAtRisk() / DAYS_PER_YEAR,
+        table.timeAtRisk() / Years.DAYS,
         years(figures.median()),
         years(median.lower()),
         years(median.upper()),
-        mean.map(m -> m.horizon() / DAYS_PER_YEAR).orElse(null),
-        mean.map(m -> m.mean() / DAYS_PER_YEAR).orElse(null),
-        mean.map(m -> m.stdError() / DAYS_PER_YEAR).orElse(null),
+        mean.map(m -> m.horizon() / Years.DAYS).orElse(null),
+        mean.map(m -> m.mean() / Years.DAYS).orElse(null),
+        mean.map(m -> m.stdError() / Years.DAYS).orElse(null),
         s[0],
         s[1],
         s[2],
@@ -136,7 +135,7 @@ public final class SurvivalAnalysis {
   private static Double[] atYears(SurvivalFigures figures, int... years) {
     Double[] cells = new Double[3 * years.length];
     for (int i = 0; i < years.length; i++) {
-      double days = years[i] * DAYS_PER_YEAR;
+      double days = years[i] * Years.DAYS;
       cells[3 * i] = Cells.of(figures.survivalAt(days));
       cells[3 * i + 1] = Cells.of(figures.limitsAt(days).lower());
       cells[3 * i + 2] = Cells.of(figures.limitsAt(days).upper());
@@ -145,6 +144,6 @@ public final class SurvivalAnalysis {
   }
 
   private static Double years(OptionalDouble days) {
-    return days.isPresent() ? (Double) (days.getAsDouble() / DAYS_PER_YEAR) : null;
+    return days.isPresent() ? (Double) (days.getAsDouble() / Years.DAYS) : null;
   }
 }

@@ -13,12 +13,15 @@ import pondtally.stats.RiskTable;
 /**
  * Whether survival differs between groups: the log-rank test over all groups of a grouping and for
  * each pair, and between pipe types also stratified by watershed, since the crew that uses one pipe
- * works in one valley. Groups with fewer devices than {@code groups_below}, and devices whose group
- * is not recorded, are left out of the tests.
+ * works in one valley; the Peto-Peto test, which gives early failures more weight; {@link
+ * TrendTests trends} and {@link IncidenceTests causes}. Groups with fewer devices than {@code
+ * groups_below}, and devices whose group is not recorded, are left out of the tests.
  */
 public final class TestAnalysis {
 
-  private static final String TEST = "log-rank";
+  private static final String LOG_RANK = "log-rank";
+  private static final Map<String, LogRankWeight> TESTS =
+      Map.of(LOG_RANK, LogRankWeight.LOG_RANK, "peto-peto", LogRankWeight.PETO_PETO);
   private static final List<Grouping> GROUPINGS =
       List.of(
           Grouping.PIPE,
@@ -41,13 +44,14 @@ public final class TestAnalysis {
       Double statistic,
       Integer df,
       Double pValue,
-      Double pAdjusted) {}
+      Double pAdjusted,
+      String note) {}
 
   /** The rows of the result table. */
   public static List<Row> rows(LifeTally tally, int groupsBelow) {
     List<Row> rows = new ArrayList<>();
     for (Grouping grouping : GROUPINGS) {
-      List<GroupKey> groups = comparable(tally, grouping, groupsBelow);
+      List<GroupKey> groups = Comparisons.groups(tally, grouping, groupsBelow);
       if (groups.size() < 2) {
         continue;
       }
@@ -57,18 +61,9 @@ public final class TestAnalysis {
         addTests(rows, grouping, "watershed", groups, byWatershed(tally, groups));
       }
     }
+    rows.addAll(TrendTests.rows(tally, groupsBelow));
+    rows.addAll(IncidenceTests.rows(tally, groupsBelow));
     return rows;
-  }
-
-  private static List<GroupKey> comparable(LifeTally tally, Grouping grouping, int groupsBelow) {
-    return tally.groups(grouping).stream()
-        .filter(key -> tally.devices(key) >= groupsBelow)
-        .filter(
-            key ->
-                !key.group().equals(GroupKey.UNKNOWN)
-                    && !key.group().equals(Groups.COARSER)
-                    && !key.group().equals("not-judged"))
-        .toList();
   }
 
   /** For each watershed, the lives of each pipe type there. */
@@ -92,38 +87,36 @@ public final class TestAnalysis {
       String strata,
       List<GroupKey> groups,
       List<List<RiskTable>> tables) {
-    LogRank all = LogRank.stratified(tables, LogRankWeight.LOG_RANK);
-    rows.add(row(grouping, strata, null, null, all, OptionalDouble.empty()));
-    if (groups.size() > 2) {
+    for (Map.Entry<String, LogRankWeight> test : TESTS.entrySet()) {
+      LogRank all = LogRank.stratified(tables, test.getValue());
+      rows.add(row(test.getKey(), grouping, strata, null, all, OptionalDouble.empty()));
+    }
+    if (groups.size() > 2 && groups.size() <= Comparisons.MOST_PAIRED) {
       for (LogRank.Pair pair : LogRank.pairwise(tables, LogRankWeight.LOG_RANK)) {
-        rows.add(
-            row(
-                grouping,
-                strata,
-                groups.get(pair.first()).group(),
-                groups.get(pair.second()).group(),
-                pair.test(),
-                pair.adjustedP()));
+        Comparisons.Pair names =
+            new Comparisons.Pair(groups.get(pair.first()), groups.get(pair.second()));
+        rows.add(row(LOG_RANK, grouping, strata, names, pair.test(), pair.adjustedP()));
       }
     }
   }
 
   private static Row row(
+      String test,
       Grouping grouping,
       String strata,
-      String groupA,
-      String groupB,
-      LogRank test,
+      Comparisons.Pair pair,
+      LogRank result,
       OptionalDouble adjusted) {
     return new Row(
-        TEST,
+        test,
         grouping.code(),
         strata,
-        groupA,
-        groupB,
-        Cells.of(test.chiSquare()),
-        test.degreesOfFreedom(),
-        Cells.of(test.pValue()),
-        Cells.of(adjusted));
+        pair == null ? null : pair.a().group(),
+        pair == null ? null : pair.b().group(),
+        Cells.of(result.chiSquare()),
+        result.degreesOfFreedom(),
+        Cells.of(result.pValue()),
+        Cells.of(adjusted),
+        null);
   }
 }

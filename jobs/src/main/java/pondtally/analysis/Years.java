@@ -11,6 +11,9 @@ final class Years {
   /** Label of the whole record. */
   static final String ALL = "all";
 
+  /** Days in a year of age or exposure. */
+  static final double DAYS = 365.25;
+
   /**
    * One row's time, [from, to), half days since 1970-01-01.
    *

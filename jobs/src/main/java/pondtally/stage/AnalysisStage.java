@@ -6,10 +6,16 @@ import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.IncidenceAnalysis;
+import pondtally.analysis.IntervalAnalysis;
+import pondtally.analysis.MeanLifeAnalysis;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.RateAnalysis;
+import pondtally.analysis.RateRatioAnalysis;
+import pondtally.analysis.RepeatAnalysis;
+import pondtally.analysis.SampleSizeAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
 import pondtally.check.CheckSettings;
@@ -49,20 +55,40 @@ public final class AnalysisStage {
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
+    int below = settings.groupsBelow();
+    IntervalAnalysis intervals = outcome.models().intervals().with(outcome.second());
+    FitAnalysis fits = FitAnalysis.of(tally.lives());
     return List.of(
         RecordRows.table("completeness", tally.completeness().rows()),
         RecordRows.table("sites", outcome.sites()),
         RecordRows.table("devices", outcome.devices()),
-        RecordRows.table("survival_curves", SurvivalAnalysis.curves(tally.lives())),
-        RecordRows.table("survival_summary", SurvivalAnalysis.summaries(tally.lives(), settings)),
+        RecordRows.table(
+            "survival_curves", both(SurvivalAnalysis.curves(tally.lives()), intervals.curves())),
+        RecordRows.table(
+            "survival_summary",
+            both(SurvivalAnalysis.summaries(tally.lives(), settings), intervals.summaries())),
         RecordRows.table("cumulative_incidence", IncidenceAnalysis.rows(tally.lives())),
-        RecordRows.table("group_tests", TestAnalysis.rows(tally.lives(), settings.groupsBelow())),
+        RecordRows.table("group_tests", TestAnalysis.rows(tally.lives(), below)),
+        RecordRows.table("dating_comparison", intervals.datings()),
+        RecordRows.table("mean_life_differences", MeanLifeAnalysis.rows(tally.lives(), settings)),
+        RecordRows.table("sample_size", SampleSizeAnalysis.rows(tally.lives(), below)),
+        RecordRows.table("rate_ratios", RateRatioAnalysis.rows(tally.rates(), below)),
+        RecordRows.table("hazard_ratios", outcome.models().hazards().rows(outcome.second())),
+        RecordRows.table("repeat_failures", RepeatAnalysis.rows(tally.repeats(), outcome.second())),
+        RecordRows.table("parametric_fits", fits.rows()),
+        RecordRows.table("fit_check", fits.checks()),
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
         RecordRows.table("costs", tally.costs().rows()),
-        RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.influence())),
+        RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.second().effects())),
         RecordRows.table("wetland", tally.wetland().rows()),
         RecordRows.table("removals_avoided", tally.removals().rows()),
         RecordRows.table("properties", tally.properties().rows()));
+  }
+
+  private static <T> List<T> both(List<T> a, List<T> b) {
+    List<T> rows = new ArrayList<>(a);
+    rows.addAll(b);
+    return rows;
   }
 }

@@ -4,8 +4,9 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import pondtally.analysis.DeviceRow;
-import pondtally.analysis.EffectInfluence;
+import pondtally.analysis.FittedModels;
 import pondtally.analysis.ProgramTally;
+import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.check.Finding;
 import pondtally.check.Verdict;
@@ -22,7 +23,8 @@ final class ClusterOutcome implements Serializable {
   private final List<SiteRow> sites = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
-  private EffectInfluence influence;
+  private transient FittedModels models;
+  private SecondPass second;
 
   ClusterOutcome(ProgramTally tally) {
     this.tally = tally;
@@ -48,13 +50,19 @@ final class ClusterOutcome implements Serializable {
     return verdicts;
   }
 
-  /** Influence of each cluster on the unit costs; known after the second pass. */
-  EffectInfluence influence() {
-    return influence;
+  /** What weighing each cluster against the totals gave; known after the second pass. */
+  SecondPass second() {
+    return second;
   }
 
-  ClusterOutcome with(EffectInfluence measured) {
-    influence = measured;
+  /** What was fitted between the passes. */
+  FittedModels models() {
+    return models;
+  }
+
+  ClusterOutcome with(FittedModels fitted, SecondPass weighed) {
+    models = fitted;
+    second = weighed;
     return this;
   }
 

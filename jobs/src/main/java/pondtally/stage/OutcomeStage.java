@@ -1,20 +1,22 @@
 package pondtally.stage;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.apache.commons.lang3.SerializationUtils;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
+import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
-import pondtally.analysis.EffectInfluence;
-import pondtally.analysis.EffectPart;
+import pondtally.analysis.FittedModels;
 import pondtally.analysis.Groups;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
+import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.check.CheckSettings;
 import pondtally.check.CheckedCluster;
@@ -32,10 +34,10 @@ public final class OutcomeStage {
   private OutcomeStage() {}
 
   /**
-   * What the clusters of one part of the data add up to, and what each contributed to the unit
-   * costs.
+   * What the clusters of one part of the data add up to, and what each contributed; packed, because
+   * both are kept for the second pass.
    */
-  private record Part(byte[] outcome, byte[] effects) implements Serializable {}
+  private record Part(byte[] outcome, byte[] clusters) implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -56,24 +58,18 @@ public final class OutcomeStage {
             .map(packed -> (ClusterOutcome) SerializationUtils.deserialize(packed))
             .reduce(ClusterOutcome::merge)
             .orElseThrow();
-    EffectInfluence totals = outcome.tally().effects().influence();
-    EffectInfluence influence =
-        parts.map(part -> influence(part, totals)).reduce(OutcomeStage::merged);
+    FittedModels models = FittedModels.of(outcome.tally(), settings);
+    SecondPass totals = SecondPass.of(outcome.tally(), models);
+    SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
     parts.unpersist();
-    return outcome.with(influence);
+    return outcome.with(models, second);
   }
 
-  private static EffectInfluence influence(Part part, EffectInfluence totals) {
-    ByteSource effects = new ByteSource(part.effects());
-    while (effects.hasMore()) {
-      totals.add(EffectCodec.read(effects));
-    }
+  /** Every task has a copy of the totals of its own to add to. */
+  private static SecondPass weigh(Part part, SecondPass totals) {
+    List<ClusterPart> clusters = SerializationUtils.deserialize(part.clusters());
+    clusters.forEach(totals::add);
     return totals;
-  }
-
-  private static EffectInfluence merged(EffectInfluence a, EffectInfluence b) {
-    a.merge(b);
-    return a;
   }
 
   private static Part count(
@@ -82,7 +78,7 @@ public final class OutcomeStage {
       AnalysisSettings settings,
       Prices prices) {
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
-    ByteSink effects = new ByteSink();
+    ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
     while (clusters.hasNext()) {
@@ -91,12 +87,10 @@ public final class OutcomeStage {
       outcome.verdicts().addAll(checked.verdicts());
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
       ClusterView view = new ClusterView(history, groups, costs);
-      for (EffectPart effect : outcome.tally().add(view)) {
-        EffectCodec.write(effect, effects);
-      }
+      parts.add(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
     }
-    return new Part(SerializationUtils.serialize(outcome), effects.toBytes());
+    return new Part(SerializationUtils.serialize(outcome), SerializationUtils.serialize(parts));
   }
 }
