@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -31,7 +32,8 @@ public record Effect(
     double propertyYears,
     Double acreYears,
     Double removalsAvoided,
-    double functionalDeviceYears) {
+    double functionalDeviceYears)
+    implements Serializable {
 
   private static final double DAYS_PER_YEAR = 365.25;
 
