@@ -57,12 +57,23 @@ public final class CostTally implements Serializable {
         .devicesByGroup()
         .forEach(
             (key, devices) -> {
-              int start =
-                  2 * devices.stream().mapToInt(d -> d.install().installedOn()).min().orElseThrow();
+              int start = 2 * firstDay(cluster, devices);
               for (Years.Span span : Years.spans(settings.fiscalYears(), start, end)) {
                 addSpan(sums(key, span.label()), cluster, devices, span);
               }
             });
+  }
+
+  /** First day of an install or of a cost: material may be bought the year before. */
+  private static int firstDay(ClusterView cluster, List<DeviceHistory> devices) {
+    int first = Integer.MAX_VALUE;
+    for (DeviceHistory device : devices) {
+      first = Math.min(first, device.install().installedOn());
+      for (CostLine line : cluster.costOf(device).lines()) {
+        first = Math.min(first, line.day());
+      }
+    }
+    return first;
   }
 
   private static void addSpan(
