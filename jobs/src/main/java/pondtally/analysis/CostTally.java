@@ -62,13 +62,25 @@ public final class CostTally implements Serializable {
 
   private SortedMap<String, Sums> sums(ClusterView cluster, List<DeviceHistory> devices) {
     SortedMap<String, Sums> own = new TreeMap<>();
-    int start = 2 * devices.stream().mapToInt(d -> d.install().installedOn()).min().orElseThrow();
+    int start = 2 * firstDay(cluster, devices);
     for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
       Sums s = new Sums();
       addSpan(s, cluster, devices, span);
       own.put(span.label(), s);
     }
     return own;
+  }
+
+  /** First day of an install or of a cost: material may be bought the year before. */
+  private static int firstDay(ClusterView cluster, List<DeviceHistory> devices) {
+    int first = Integer.MAX_VALUE;
+    for (DeviceHistory device : devices) {
+      first = Math.min(first, device.install().installedOn());
+      for (CostLine line : cluster.costOf(device).lines()) {
+        first = Math.min(first, line.day());
+      }
+    }
+    return first;
   }
 
   private static void addSpan(

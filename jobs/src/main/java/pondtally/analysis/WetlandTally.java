@@ -36,6 +36,7 @@ public final class WetlandTally implements Serializable {
     private long sites;
     private long sitesMeasured;
     private long ponds;
+    private long pondsWithBefore;
     private long pondsWithLowering;
     private final ExactSum before = new ExactSum();
     private final ExactSum verified = new ExactSum();
@@ -48,6 +49,7 @@ public final class WetlandTally implements Serializable {
       sites += other.sites;
       sitesMeasured += other.sitesMeasured;
       ponds += other.ponds;
+      pondsWithBefore += other.pondsWithBefore;
       pondsWithLowering += other.pondsWithLowering;
       before.merge(other.before);
       verified.merge(other.verified);
@@ -99,6 +101,7 @@ public final class WetlandTally implements Serializable {
     s.sitesMeasured += sites.size();
     s.ponds++;
     if (pond.acresBefore() != null) {
+      s.pondsWithBefore++;
       s.before.add(pond.acresBefore());
     }
     if (pond.acresLostToLowering() != null) {
@@ -162,7 +165,7 @@ public final class WetlandTally implements Serializable {
         s.sites,
         s.sitesMeasured,
         s.ponds,
-        known ? s.before.result() : null,
+        s.pondsWithBefore > 0 ? s.before.result() : null,
         known ? s.verified.result() : null,
         known ? s.unverified.result() : null,
         known ? s.acreYears.result() : null,
