@@ -19,6 +19,7 @@ public final class ProgramTally implements Serializable {
   private final PropertyTally properties;
   private final EffectTally effects;
   private final CompletenessTally completeness;
+  private final FundingTally funding = new FundingTally();
 
   public ProgramTally(AnalysisSettings settings) {
     lives = new LifeTally(settings.rules().dating());
@@ -40,6 +41,7 @@ public final class ProgramTally implements Serializable {
     removals.add(cluster);
     properties.add(cluster);
     completeness.add(cluster);
+    funding.add(cluster);
     return effects.add(cluster);
   }
 
@@ -53,6 +55,7 @@ public final class ProgramTally implements Serializable {
     properties.merge(other.properties);
     effects.merge(other.effects);
     completeness.merge(other.completeness);
+    funding.merge(other.funding);
   }
 
   public LifeTally lives() {
@@ -85,5 +88,9 @@ public final class ProgramTally implements Serializable {
 
   public CompletenessTally completeness() {
     return completeness;
+  }
+
+  public FundingTally funding() {
+    return funding;
   }
 }

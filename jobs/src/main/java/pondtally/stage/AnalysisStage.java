@@ -7,6 +7,7 @@ import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
@@ -42,6 +43,7 @@ public final class AnalysisStage {
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
+    tables.addAll(money(outcome, program, settings));
     return new Results(tables, checked.account(), checked.issues());
   }
 
@@ -75,5 +77,14 @@ public final class AnalysisStage {
         RecordRows.table("wetland", tally.wetland().rows()),
         RecordRows.table("removals_avoided", tally.removals().rows()),
         RecordRows.table("properties", tally.properties().rows()));
+  }
+
+  private static List<ResultTable> money(
+      ClusterOutcome outcome, ProgramChecks.Checked program, AnalysisSettings settings) {
+    ProgramTally tally = outcome.tally();
+    return List.of(
+        RecordRows.table(
+            "funding",
+            FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));
   }
 }
