@@ -20,6 +20,7 @@ public final class ProgramTally implements Serializable {
   private final EffectTally effects;
   private final CompletenessTally completeness;
   private final FundingTally funding = new FundingTally();
+  private final EstimatedTally estimated = new EstimatedTally();
 
   public ProgramTally(AnalysisSettings settings) {
     lives = new LifeTally(settings.rules().dating());
@@ -42,6 +43,7 @@ public final class ProgramTally implements Serializable {
     properties.add(cluster);
     completeness.add(cluster);
     funding.add(cluster);
+    estimated.add(cluster);
     return effects.add(cluster);
   }
 
@@ -56,6 +58,7 @@ public final class ProgramTally implements Serializable {
     effects.merge(other.effects);
     completeness.merge(other.completeness);
     funding.merge(other.funding);
+    estimated.merge(other.estimated);
   }
 
   public LifeTally lives() {
@@ -92,5 +95,9 @@ public final class ProgramTally implements Serializable {
 
   public FundingTally funding() {
     return funding;
+  }
+
+  public EstimatedTally estimated() {
+    return estimated;
   }
 }

@@ -7,6 +7,7 @@ import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.Prices;
@@ -62,17 +63,18 @@ public final class AnalysisStage {
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
+    EstimatedCosts estimated = EstimatedCosts.of(tally.estimated(), settings);
     return List.of(
         RecordRows.table("completeness", tally.completeness().rows()),
         RecordRows.table("sites", outcome.sites()),
-        RecordRows.table("devices", outcome.devices()),
+        RecordRows.table("devices", estimated.fill(outcome.devices())),
         RecordRows.table("survival_curves", SurvivalAnalysis.curves(tally.lives())),
         RecordRows.table("survival_summary", SurvivalAnalysis.summaries(tally.lives(), settings)),
         RecordRows.table("cumulative_incidence", IncidenceAnalysis.rows(tally.lives())),
         RecordRows.table("group_tests", TestAnalysis.rows(tally.lives(), settings.groupsBelow())),
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
-        RecordRows.table("costs", tally.costs().rows()),
+        RecordRows.table("costs", tally.costs().rows(estimated)),
         RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.influence())),
         RecordRows.table("wetland", tally.wetland().rows()),
         RecordRows.table("removals_avoided", tally.removals().rows()),
