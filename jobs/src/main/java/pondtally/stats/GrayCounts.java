@@ -2,6 +2,8 @@ package pondtally.stats;
 
 import java.io.Serializable;
 import java.util.HashMap;
+import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -14,11 +16,18 @@ public final class GrayCounts implements Serializable {
   /** How a life ended. */
   public enum End {
     /** Last seen working. */
-    CENSORED,
+    CENSORED(0),
     /** The event whose incidence is compared. */
-    EVENT,
+    EVENT(1),
     /** An event after which it can no longer happen. */
-    COMPETING
+    COMPETING(2);
+
+    /** Place in an array of counts. */
+    final int place;
+
+    End(int place) {
+      this.place = place;
+    }
   }
 
   private record Key(String stratum, String group, double days) implements Serializable {}
@@ -45,8 +54,7 @@ public final class GrayCounts implements Serializable {
           "end at " + days + " days, count " + count + ": expected above 0 and 0 or more");
     }
     if (count > 0) {
-      counts.computeIfAbsent(new Key(stratum, group, days), k -> new long[3])[end.ordinal()] +=
-          count;
+      counts.computeIfAbsent(new Key(stratum, group, days), k -> new long[3])[end.place] += count;
     }
     return this;
   }
@@ -64,8 +72,8 @@ public final class GrayCounts implements Serializable {
   }
 
   /** By stratum, then age, then group: lives by {@link End}. */
-  TreeMap<String, TreeMap<Double, TreeMap<String, long[]>>> sorted() {
-    TreeMap<String, TreeMap<Double, TreeMap<String, long[]>>> sorted = new TreeMap<>();
+  SortedMap<String, SortedMap<Double, Map<String, long[]>>> sorted() {
+    SortedMap<String, SortedMap<Double, Map<String, long[]>>> sorted = new TreeMap<>();
     counts.forEach(
         (key, ends) ->
             sorted

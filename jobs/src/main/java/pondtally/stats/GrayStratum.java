@@ -3,7 +3,8 @@ package pondtally.stats;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.Map;
+import java.util.SortedMap;
 
 /**
  * Scores of Gray's test and their variance in one stratum, added up over strata.
@@ -25,14 +26,24 @@ final class GrayStratum {
   private final double[] score;
   private final double[][] variance;
 
-  /** What one age contributes, kept until C is known. */
-  private record Age(
-      double[][] direct,
-      double[][] passed,
-      double[] eventWeight,
-      double[] eventShare,
-      double[] otherWeight,
-      double[] otherShare) {}
+  /** What one age contributes by group, kept until C is known. */
+  private static final class Age {
+    final double[][] direct;
+    final double[][] passed;
+    final double[] eventWeight;
+    final double[] eventShare;
+    final double[] otherWeight;
+    final double[] otherShare;
+
+    Age(int groups, double[][] passed) {
+      this.passed = passed;
+      direct = new double[groups][groups];
+      eventWeight = new double[groups];
+      eventShare = new double[groups];
+      otherWeight = new double[groups];
+      otherShare = new double[groups];
+    }
+  }
 
   GrayStratum(int groups) {
     this.groups = groups;
@@ -44,7 +55,7 @@ final class GrayStratum {
     variance = new double[groups][groups];
   }
 
-  static GrayStratum of(TreeMap<Double, TreeMap<String, long[]>> ages, List<String> order) {
+  static GrayStratum of(SortedMap<Double, Map<String, long[]>> ages, List<String> order) {
     GrayStratum stratum = new GrayStratum(order.size());
     List<long[][]> ends = new ArrayList<>();
     ages.values().forEach(byGroup -> ends.add(stratum.tally(byGroup, order)));
@@ -52,7 +63,7 @@ final class GrayStratum {
     return stratum;
   }
 
-  private long[][] tally(TreeMap<String, long[]> byGroup, List<String> order) {
+  private long[][] tally(Map<String, long[]> byGroup, List<String> order) {
     long[][] ends = new long[groups][3];
     for (int k = 0; k < groups; k++) {
       ends[k] = byGroup.getOrDefault(order.get(k), ends[k]);
@@ -164,29 +175,26 @@ final class GrayStratum {
     }
 
     Age age(double[][] passed, double common) {
-      double[][] a = new double[groups][groups];
-      double[] eventWeight = new double[groups];
-      double[] eventShare = new double[groups];
-      double[] otherWeight = new double[groups];
-      double[] otherShare = new double[groups];
+      Age age = new Age(groups, passed);
       for (int k = 0; k < groups; k++) {
         if (atRisk[k] > 0) {
           double y = atRisk[k];
           double after = survivalAfter(k);
           double share = after > 0 ? (1 - common) / after : 0;
           double ties = event > 1 ? 1 - (event - 1) / (total * survival[k] - 1) : 1;
-          eventWeight[k] = ties * survival[k] * event / (total * y);
-          eventShare[k] = 1 - share;
+          age.eventWeight[k] = ties * survival[k] * event / (total * y);
+          age.eventShare[k] = 1 - share;
           long other = end[k][2];
           double otherTies = other > 1 ? 1 - (other - 1) / (y - 1) : 1;
-          otherWeight[k] = after > 0 ? otherTies * survival[k] * survival[k] * other / (y * y) : 0;
-          otherShare[k] = share;
+          age.otherWeight[k] =
+              after > 0 ? otherTies * survival[k] * survival[k] * other / (y * y) : 0;
+          age.otherShare[k] = share;
           for (int i = 0; i < groups; i++) {
-            a[i][k] = direct(i, k);
+            age.direct[i][k] = direct(i, k);
           }
         }
       }
-      return new Age(a, passed, eventWeight, eventShare, otherWeight, otherShare);
+      return age;
     }
 
     private double survivalAfter(int k) {

@@ -2,8 +2,9 @@ package pondtally.stats;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -35,7 +36,7 @@ public record GrayTest(Optional<HazardTest> test, Optional<String> reason, List<
 
   /** Carries out the test. */
   public static GrayTest of(GrayCounts counts) {
-    TreeMap<String, TreeMap<Double, TreeMap<String, long[]>>> strata = counts.sorted();
+    SortedMap<String, SortedMap<Double, Map<String, long[]>>> strata = counts.sorted();
     TreeSet<String> names = new TreeSet<>();
     strata.values().forEach(ages -> ages.values().forEach(groups -> names.addAll(groups.keySet())));
     List<String> order = List.copyOf(names);

@@ -87,8 +87,27 @@ public final class HazardConcordance {
   }
 
   /** One life, for {@link #clusteredStandardError}. */
-  public record Life(
-      String stratum, double[] x, double entryDays, double exitDays, boolean failed) {}
+  public static final class Life {
+    final String stratum;
+    final double[] x;
+    final double entryDays;
+    final double exitDays;
+    final boolean failed;
+
+    private Life(String stratum, double[] x, double entryDays, double exitDays, boolean failed) {
+      this.stratum = stratum;
+      this.x = x.clone();
+      this.entryDays = entryDays;
+      this.exitDays = exitDays;
+      this.failed = failed;
+    }
+
+    /** A life as it was given to {@link HazardPatterns#add}. */
+    public static Life of(
+        String stratum, double[] x, double entryDays, double exitDays, boolean failed) {
+      return new Life(stratum, x, entryDays, exitDays, failed);
+    }
+  }
 
   /**
    * Standard error that allows for likeness within clusters. It looks every life up in the fit, so
@@ -102,14 +121,14 @@ public final class HazardConcordance {
     for (Collection<Life> cluster : clusters) {
       double shift = 0;
       for (Life life : cluster) {
-        double[] centered = new double[life.x().length];
-        Arrays.setAll(centered, j -> life.x()[j] + 0.0 - data.center[j]);
+        double[] centered = new double[life.x.length];
+        Arrays.setAll(centered, j -> life.x[j] + 0.0 - data.center[j]);
         shift +=
             table
-                .get(new HazardPatterns.Profile(life.stratum(), centered))
+                .get(new HazardPatterns.Profile(life.stratum, centered))
                 .get(
                     new HazardPatterns.Span(
-                        life.entryDays() + 0.0, life.exitDays() + 0.0, life.failed()));
+                        life.entryDays + 0.0, life.exitDays + 0.0, life.failed));
       }
       sum += shift * shift;
     }

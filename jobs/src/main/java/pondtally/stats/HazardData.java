@@ -2,10 +2,9 @@ package pondtally.stats;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.SortedMap;
 
 /**
  * Patterns laid out for sweeps over the failure days of each stratum. What a life does between two
@@ -89,7 +88,7 @@ final class HazardData {
   }
 
   private HazardData(
-      TreeMap<HazardPatterns.Profile, HashMap<HazardPatterns.Span, Long>> profiles, int columns) {
+      SortedMap<HazardPatterns.Profile, Map<HazardPatterns.Span, Long>> profiles, int columns) {
     x = profiles.keySet().stream().map(p -> p.x.clone()).toArray(double[][]::new);
     livesWith = new long[columns];
     failuresWith = new long[columns];
@@ -99,7 +98,7 @@ final class HazardData {
     long failed = 0;
     int v = 0;
     long[] weight = new long[x.length];
-    for (Map.Entry<HazardPatterns.Profile, HashMap<HazardPatterns.Span, Long>> e :
+    for (Map.Entry<HazardPatterns.Profile, Map<HazardPatterns.Span, Long>> e :
         profiles.entrySet()) {
       if (stratum != null && !stratum.equals(e.getKey().stratum)) {
         strata.add(new Stratum(stratum, spans, v - spans.size()));

@@ -31,8 +31,8 @@ public final class HazardDesign implements Serializable {
   private final ArrayList<Term> terms;
   private final ArrayList<Column> columns = new ArrayList<>();
 
-  private HazardDesign(ArrayList<Term> terms) {
-    this.terms = terms;
+  private HazardDesign(List<Term> terms) {
+    this.terms = new ArrayList<>(terms);
     for (Term term : terms) {
       if (term.levels.isEmpty()) {
         columns.add(new Column(term.name, "", ""));

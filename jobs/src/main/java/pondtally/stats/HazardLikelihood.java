@@ -3,12 +3,18 @@ package pondtally.stats;
 /**
  * The log partial likelihood at β, its gradient U and the information −d²ℓ/dβ² (Cox 1972; ties as
  * {@link HazardTies}).
- *
- * @param value log partial likelihood
- * @param score gradient
- * @param information square, symmetric
  */
-record HazardLikelihood(double value, double[] score, double[][] information) {
+final class HazardLikelihood {
+  private final double value;
+  private final double[] score;
+  private final double[][] information;
+
+  private HazardLikelihood(double value, double[] score, double[][] information) {
+    this.value = value;
+    this.score = score;
+    this.information = information;
+  }
+
   static HazardLikelihood at(HazardData data, double[] beta, HazardTies ties) {
     int p = beta.length;
     double[] value = new double[1];
@@ -45,5 +51,20 @@ record HazardLikelihood(double value, double[] score, double[][] information) {
       }
     }
     return finite;
+  }
+
+  /** Log partial likelihood. */
+  double value() {
+    return value;
+  }
+
+  /** Gradient; not to be changed. */
+  double[] score() {
+    return score;
+  }
+
+  /** Square, symmetric; not to be changed. */
+  double[][] information() {
+    return information;
   }
 }

@@ -38,21 +38,29 @@ final class HazardNewton {
   private HazardLikelihood likelihood;
   private int iterations;
 
-  /**
-   * The maximum.
-   *
-   * @param beta coefficients of all columns, 0 for those left out
-   * @param likelihood the likelihood there
-   * @param infinite for each kept column, whether its coefficient has no finite estimate
-   * @param covariance of the kept columns, right for those that have one
-   * @param iterations Newton steps taken
-   */
-  record Maximum(
-      double[] beta,
-      HazardLikelihood likelihood,
-      boolean[] infinite,
-      double[][] covariance,
-      int iterations) {}
+  /** Where the likelihood is highest, and what that says about each kept column. */
+  static final class Maximum {
+    /** Coefficients of all columns, 0 for those left out. */
+    final double[] beta;
+
+    final HazardLikelihood likelihood;
+
+    /** For each kept column, whether its coefficient has no finite estimate. */
+    final boolean[] infinite;
+
+    /** Of the kept columns, right for those that have an estimate. */
+    final double[][] covariance;
+
+    final int iterations;
+
+    private Maximum(HazardNewton newton, boolean[] infinite, double[][] covariance) {
+      beta = newton.beta;
+      likelihood = newton.likelihood;
+      iterations = newton.iterations;
+      this.infinite = infinite;
+      this.covariance = covariance;
+    }
+  }
 
   private HazardNewton(HazardData data, HazardTies ties, int[] kept, HazardLikelihood atZero) {
     this.data = data;
@@ -104,7 +112,7 @@ final class HazardNewton {
       double error = Math.sqrt(information.covariance()[i][i]) * range[i];
       infinite[i] = information.lost(i) || error > WIDEST;
     }
-    return new Maximum(beta, likelihood, infinite, information.covariance(), iterations);
+    return new Maximum(this, infinite, information.covariance());
   }
 
   /** Whether some coefficient has moved on in large steps while the likelihood hardly changed. */

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
@@ -122,7 +123,7 @@ public final class HazardPatterns implements Serializable {
   }
 
   /** The spans of each profile; profiles in order, spans in none. */
-  TreeMap<Profile, HashMap<Span, Long>> profiles() {
+  NavigableMap<Profile, Map<Span, Long>> profiles() {
     return new TreeMap<>(spans);
   }
 }

@@ -94,11 +94,11 @@ final class IntervalEstimateFit {
   }
 
   private void take(IntervalEstimateSolver.Solution solution, int first) {
-    logLikelihood += solution.logLikelihood();
-    residual = Math.max(residual, solution.residual());
-    iterations += solution.iterations();
+    logLikelihood += solution.logLikelihood;
+    residual = Math.max(residual, solution.residual);
+    iterations += solution.iterations;
     if (first == 0) {
-      double[] x = solution.cumulativeHazard();
+      double[] x = solution.cumulativeHazard;
       for (int k = 1; k < x.length; k++) {
         survival[k] = Math.exp(-x[k]);
         mass[k] = survival[k - 1] * -Math.expm1(x[k - 1] - x[k]);

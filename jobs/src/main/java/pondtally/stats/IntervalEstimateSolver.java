@@ -30,11 +30,22 @@ final class IntervalEstimateSolver {
   private final double[] gain;
 
   /**
-   * What a solution holds: increments of the cumulative hazard, log-likelihood, Kuhn-Tucker
-   * residual per life, iterations.
+   * The cumulative hazard at each boundary, the log-likelihood, the residual per life, iterations.
    */
-  record Solution(
-      double[] cumulativeHazard, double logLikelihood, double residual, int iterations) {}
+  static final class Solution {
+    final double[] cumulativeHazard;
+    final double logLikelihood;
+    final double residual;
+    final int iterations;
+
+    private Solution(
+        double[] cumulativeHazard, double logLikelihood, double residual, int iterations) {
+      this.cumulativeHazard = cumulativeHazard;
+      this.logLikelihood = logLikelihood;
+      this.residual = residual;
+      this.iterations = iterations;
+    }
+  }
 
   private IntervalEstimateSolver(IntervalEstimateLikelihood likelihood, double[] start) {
     this.likelihood = likelihood;

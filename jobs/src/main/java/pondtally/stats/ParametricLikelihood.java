@@ -10,12 +10,16 @@ import java.util.List;
  * estimated.
  */
 final class ParametricLikelihood {
-  /**
-   * Lives that share a follow-up and covariates.
-   *
-   * @param x covariates, the intercept's 1 included
-   */
-  record Lives(IntervalCounts.Row row, double[] x) {}
+  /** Lives that share a follow-up and covariates, the intercept's 1 included. */
+  static final class Lives {
+    final IntervalCounts.Row row;
+    final double[] x;
+
+    Lives(IntervalCounts.Row row, double[] x) {
+      this.row = row;
+      this.x = x;
+    }
+  }
 
   final double value;
   final double[] score;
@@ -47,10 +51,10 @@ final class ParametricLikelihood {
   }
 
   private double add(Lives lives) {
-    IntervalCounts.Row row = lives.row();
+    IntervalCounts.Row row = lives.row;
     double mu = 0;
     for (int j = 0; j < beta.length; j++) {
-      mu += beta[j] * lives.x()[j];
+      mu += beta[j] * lives.x[j];
     }
     double n = row.count();
     double left = standard(row.leftDays(), mu);
@@ -59,20 +63,20 @@ final class ParametricLikelihood {
     if (row.exact()) {
       distribution.density(left, terms);
       log = terms[0] - Math.log(sigma * row.leftDays());
-      derive(lives.x(), n, left, 0, terms[1], 0, terms[2], 0, 0);
+      derive(lives.x, n, left, 0, terms[1], 0, terms[2], 0, 0);
       if (distribution.scaled()) {
         score[beta.length] -= n;
       }
     } else {
       distribution.interval(left, right, terms);
       log = terms[0];
-      derive(lives.x(), n, left, right, terms[1], terms[2], terms[3], terms[4], terms[5]);
+      derive(lives.x, n, left, right, terms[1], terms[2], terms[3], terms[4], terms[5]);
     }
     if (row.entryDays() > 0) {
       double entry = standard(row.entryDays(), mu);
       distribution.interval(entry, Double.POSITIVE_INFINITY, terms);
       log -= terms[0];
-      derive(lives.x(), -n, entry, 0, terms[1], 0, terms[3], 0, 0);
+      derive(lives.x, -n, entry, 0, terms[1], 0, terms[3], 0, 0);
     }
     return n * log;
   }

@@ -79,7 +79,7 @@ public final class ParametricRegression {
     if (distribution.scaled() && failures == 1) {
       return Optional.of("one failure gives a rate but no shape");
     }
-    if (lives.stream().allMatch(l -> l.row().failed() && l.row().leftDays() == 0)) {
+    if (lives.stream().allMatch(l -> l.row.failed() && l.row.leftDays() == 0)) {
       return Optional.of("every device had failed by its first visit");
     }
     if (distribution.scaled() && allAtOnce()) {
@@ -96,10 +96,10 @@ public final class ParametricRegression {
     double earliest = Double.POSITIVE_INFINITY;
     double latest = 0;
     for (ParametricLikelihood.Lives l : lives) {
-      latest = Math.max(latest, l.row().leftDays());
-      earliest = Math.min(earliest, l.row().rightDays());
+      latest = Math.max(latest, l.row.leftDays());
+      earliest = Math.min(earliest, l.row.rightDays());
     }
-    return lives.get(0).x().length == 1 && latest <= earliest;
+    return lives.get(0).x.length == 1 && latest <= earliest;
   }
 
   private Optional<String> maximize() {
@@ -159,10 +159,10 @@ public final class ParametricRegression {
 
   /** The exponential rate as if failures fell in the middle of their intervals, and σ = 1. */
   private double[] start() {
-    double[] at = new double[lives.get(0).x().length + (distribution.scaled() ? 1 : 0)];
+    double[] at = new double[lives.get(0).x.length + (distribution.scaled() ? 1 : 0)];
     double time = 0;
     for (ParametricLikelihood.Lives l : lives) {
-      IntervalCounts.Row row = l.row();
+      IntervalCounts.Row row = l.row;
       double end = row.failed() ? (row.leftDays() + row.rightDays()) / 2 : row.leftDays();
       time += row.count() * (end - row.entryDays());
     }
@@ -226,12 +226,12 @@ public final class ParametricRegression {
 
   /** Lives in the fit. */
   public long lives() {
-    return lives.stream().mapToLong(l -> l.row().count()).sum();
+    return lives.stream().mapToLong(l -> l.row.count()).sum();
   }
 
   /** Of them, seen to fail. */
   public long failures() {
-    return lives.stream().filter(l -> l.row().failed()).mapToLong(l -> l.row().count()).sum();
+    return lives.stream().filter(l -> l.row.failed()).mapToLong(l -> l.row.count()).sum();
   }
 
   /** Σ over lives of log f(t) or log P(L &lt; T ≤ R), less log P(T &gt; E); densities per day. */

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -41,8 +42,8 @@ public final class ProportionalHazards {
     columns = HazardColumns.of(data, design, atZero.information());
     int[] kept = columns.kept();
     maximum = HazardNewton.maximize(data, ties, kept, atZero);
-    estimable = finite(kept, maximum.infinite());
-    modelCovariance = HazardInverse.part(maximum.covariance(), placesOf(estimable, kept));
+    estimable = finite(kept, maximum.infinite);
+    modelCovariance = HazardInverse.part(maximum.covariance, placesOf(estimable, kept));
     robustCovariance = Optional.empty();
   }
 
@@ -126,7 +127,7 @@ public final class ProportionalHazards {
             ? OptionalDouble.of(Math.sqrt(robustCovariance.get()[i][i]))
             : OptionalDouble.empty();
     return HazardTerm.Estimate.of(
-        maximum.beta()[estimable[i]], Math.sqrt(modelCovariance[i][i]), robust);
+        maximum.beta[estimable[i]], Math.sqrt(modelCovariance[i][i]), robust);
   }
 
   private String reason(int j) {
@@ -160,12 +161,12 @@ public final class ProportionalHazards {
 
   /** Log partial likelihood at its maximum (its limit, where a coefficient is infinite). */
   public double logLikelihood() {
-    return maximum.likelihood().value();
+    return maximum.likelihood.value();
   }
 
   /** Newton iterations. */
   public int iterations() {
-    return maximum.iterations();
+    return maximum.iterations;
   }
 
   /**
@@ -204,7 +205,7 @@ public final class ProportionalHazards {
     double[][] inverse = HazardInverse.of(robustCovariance.orElse(modelCovariance));
     return Optional.of(
         HazardTest.of(
-            HazardInverse.form(inverse, HazardInverse.part(maximum.beta(), estimable)),
+            HazardInverse.form(inverse, HazardInverse.part(maximum.beta, estimable)),
             estimable.length));
   }
 
@@ -235,7 +236,7 @@ public final class ProportionalHazards {
    * HazardClusterSums}, then {@link #withClusters}.
    */
   public HazardScores scores() {
-    return HazardScores.of(data, maximum.beta(), columns.kept(), ties);
+    return HazardScores.of(data, maximum.beta, columns.kept(), ties);
   }
 
   /** Score residuals with all coefficients 0, for {@link #robustScoreTest}. */
@@ -249,7 +250,7 @@ public final class ProportionalHazards {
    */
   public ProportionalHazards withClusters(HazardClusterSums sums) {
     int[] kept = columns.kept();
-    double[][] bread = maximum.covariance();
+    double[][] bread = maximum.covariance;
     double[][] meat = sums.products();
     double[][] robust = new double[kept.length][kept.length];
     for (int i = 0; i < kept.length; i++) {
@@ -261,30 +262,30 @@ public final class ProportionalHazards {
 
   /** How well predicted hazards order the lives. */
   public HazardConcordance concordance() {
-    return HazardConcordance.of(data, data.predictors(maximum.beta()));
+    return HazardConcordance.of(data, data.predictors(maximum.beta));
   }
 
   /** Tests that ratios do not drift with age. */
   public HazardProportionality proportionality(HazardTransform transform) {
     return HazardProportionality.of(
-        data, maximum.beta(), ties, estimable, transform, design.columns().size());
+        data, maximum.beta, ties, estimable, transform, design.columns().size());
   }
 
   /**
    * Baseline cumulative hazard by stratum, for reference levels and numbers of 0; with an infinite
    * coefficient it is that of its limit.
    */
-  public TreeMap<String, HazardBaseline> baselines() {
+  public SortedMap<String, HazardBaseline> baselines() {
     double shift = 0;
     for (int j = 0; j < data.center.length; j++) {
-      shift += data.center[j] * maximum.beta()[j];
+      shift += data.center[j] * maximum.beta[j];
     }
     double atZeroCovariates = Math.exp(-shift);
     List<double[]> steps = new ArrayList<>();
     data.strata.forEach(s -> steps.add(new double[s.days.length]));
     HazardSweep.over(
         data,
-        maximum.beta(),
+        maximum.beta,
         ties,
         (s, day, m) -> steps.get(s)[day] = m.inverse[0] * atZeroCovariates);
     TreeMap<String, HazardBaseline> baselines = new TreeMap<>();

@@ -9,11 +9,13 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class GrayTestTest {
+  private static final List<GrayCounts.End> ENDS = List.of(GrayCounts.End.values());
+
   private static GrayCounts simulated(long seed, int lives) {
     SplittableRandom random = new SplittableRandom(seed);
     GrayCounts counts = GrayCounts.empty();
     for (int i = 0; i < lives; i++) {
-      GrayCounts.End end = GrayCounts.End.values()[random.nextInt(3)];
+      GrayCounts.End end = ENDS.get(random.nextInt(3));
       counts.add(
           "w" + random.nextInt(2),
           List.of("A", "B", "C").get(random.nextInt(3)),
@@ -73,7 +75,7 @@ class GrayTestTest {
                                     "x" + stratum,
                                     group.equals("C") ? "0" : group,
                                     7 * days,
-                                    GrayCounts.End.values()[e],
+                                    ENDS.get(e),
                                     ends[e]);
                               }
                             })));

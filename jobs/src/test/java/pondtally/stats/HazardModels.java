@@ -40,7 +40,7 @@ final class HazardModels {
         double[] x = model.design.encode(model.covariates.apply(row));
         boolean failed = row.get(model.failed).equals("1");
         patterns.add(model.stratum.apply(row), x, entry, exit, failed, 1);
-        lives.add(new HazardConcordance.Life(model.stratum.apply(row), x, entry, exit, failed));
+        lives.add(HazardConcordance.Life.of(model.stratum.apply(row), x, entry, exit, failed));
         clusters.add(cluster.isEmpty() ? "" + lives.size() : row.get(cluster));
       }
     }
@@ -65,7 +65,7 @@ final class HazardModels {
   }
 
   /** Lives by cluster. */
-  TreeMap<String, List<HazardConcordance.Life>> byCluster() {
+  Map<String, List<HazardConcordance.Life>> byCluster() {
     TreeMap<String, List<HazardConcordance.Life>> byCluster = new TreeMap<>();
     for (int i = 0; i < lives.size(); i++) {
       byCluster.computeIfAbsent(clusters.get(i), c -> new ArrayList<>()).add(lives.get(i));
@@ -78,8 +78,7 @@ final class HazardModels {
     for (List<HazardConcordance.Life> cluster : byCluster().values()) {
       double[] total = new double[scores.size()];
       for (HazardConcordance.Life life : cluster) {
-        scores.addTo(
-            total, life.stratum(), life.x(), life.entryDays(), life.exitDays(), life.failed());
+        scores.addTo(total, life.stratum, life.x, life.entryDays, life.exitDays, life.failed);
       }
       sums.add(total);
     }

@@ -44,6 +44,11 @@ final class HazardReference {
     return text.equals("Inf") ? Double.POSITIVE_INFINITY : Double.parseDouble(text);
   }
 
+  /** A whole number. */
+  static long whole(Map<String, String> row, String column) {
+    return Long.parseLong(row.get(column));
+  }
+
   /** Compares relative to the expected size, absolutely where that is below {@code floor}. */
   static void close(double expected, double actual, double relative, double floor, String what) {
     double allowed = relative * Math.max(floor, Math.abs(expected));

@@ -3,6 +3,7 @@ package pondtally.stats;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static pondtally.stats.HazardReference.close;
 import static pondtally.stats.HazardReference.number;
+import static pondtally.stats.HazardReference.whole;
 
 import java.util.List;
 import java.util.Map;
@@ -61,11 +62,11 @@ class HazardScoresPublishedTest {
   void concordanceWithLateEntry() {
     Map<String, String> row = HazardReference.rows("cox_concordance_late_entry").get(0);
     HazardConcordance c = HazardModels.of(row.get("model")).fit().concordance();
-    assertEquals(number(row, "concordant"), c.concordant());
-    assertEquals(number(row, "discordant"), c.discordant());
-    assertEquals(number(row, "tied_x"), c.tiedPrediction());
-    assertEquals(number(row, "tied_y"), c.tiedAge());
-    assertEquals(number(row, "tied_xy"), c.tiedBoth());
+    assertEquals(whole(row, "concordant"), c.concordant());
+    assertEquals(whole(row, "discordant"), c.discordant());
+    assertEquals(whole(row, "tied_x"), c.tiedPrediction());
+    assertEquals(whole(row, "tied_y"), c.tiedAge());
+    assertEquals(whole(row, "tied_xy"), c.tiedBoth());
     close(number(row, "concordance"), c.value().getAsDouble(), 1e-12, 0, "C");
     close(number(row, "std"), c.standardError().getAsDouble(), 1e-10, 0, "error of C");
   }

@@ -246,6 +246,18 @@ class IntervalEstimateTest {
   }
 
   @Test
+  void aRowOfWeightZeroIsAsIfItWereNotThere() {
+    IntervalEstimate first =
+        IntervalEstimate.of(
+            IntervalCounts.empty().add(0, 1, 1, 1).add(0, 2, 5, 1).add(0, 4, NEVER, 1));
+    IntervalEstimate without = first.reweighted(new double[] {0, 1, 1});
+    assertEquals(
+        IntervalEstimate.of(IntervalCounts.empty().add(0, 2, 5, 1).add(0, 4, NEVER, 1)).masses(),
+        without.masses());
+    assertEquals(List.of(), first.reweighted(new double[3]).masses());
+  }
+
+  @Test
   void tooManyDistinctFollowUpsAreRoundedOutwardAndSaid() {
     IntervalCounts counts = IntervalEstimateSpeed.simulated(2000, 6);
     assertEquals(0, IntervalEstimate.of(counts).roundedToDays());

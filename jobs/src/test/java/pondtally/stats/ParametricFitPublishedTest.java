@@ -90,7 +90,7 @@ class ParametricFitPublishedTest {
           HazardReference.rows("generator_fan"), "hours", name.contains("exponential") ? 1 : 1000);
     }
     if (name.startsWith("cosmesis")) {
-      return IntervalEstimatePublishedTest.cosmesis(name.split("_")[1]);
+      return IntervalEstimatePublishedTest.cosmesis(name.contains("RCT") ? "RCT" : "RT");
     }
     IntervalCounts counts = IntervalCounts.empty();
     String file = name.contains("months") ? "turbine_part_cracks_months" : "turbine_part_cracks";

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static pondtally.stats.HazardReference.close;
 import static pondtally.stats.HazardReference.number;
+import static pondtally.stats.HazardReference.whole;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -99,8 +100,8 @@ class ProportionalHazardsPublishedTest {
 
   private static void statistics(ProportionalHazards fit, Map<String, String> expected) {
     String name = expected.get("model");
-    assertEquals(number(expected, "n"), fit.lives());
-    assertEquals(number(expected, "events"), fit.failures());
+    assertEquals(whole(expected, "n"), fit.lives());
+    assertEquals(whole(expected, "events"), fit.failures());
     assertEquals(number(expected, "loglik_null"), fit.logLikelihoodNull(), 1e-10, name);
     assertEquals(number(expected, "loglik"), fit.logLikelihood(), 1e-10, name);
     HazardTest ratio = fit.likelihoodRatioTest().orElseThrow();
@@ -117,11 +118,11 @@ class ProportionalHazardsPublishedTest {
 
   private static void concordance(HazardModels model, Map<String, String> expected) {
     HazardConcordance concordance = model.fit().concordance();
-    assertEquals(number(expected, "concordant"), concordance.concordant());
-    assertEquals(number(expected, "discordant"), concordance.discordant());
-    assertEquals(number(expected, "tied_x"), concordance.tiedPrediction());
-    assertEquals(number(expected, "tied_y"), concordance.tiedAge());
-    assertEquals(number(expected, "tied_xy"), concordance.tiedBoth());
+    assertEquals(whole(expected, "concordant"), concordance.concordant());
+    assertEquals(whole(expected, "discordant"), concordance.discordant());
+    assertEquals(whole(expected, "tied_x"), concordance.tiedPrediction());
+    assertEquals(whole(expected, "tied_y"), concordance.tiedAge());
+    assertEquals(whole(expected, "tied_xy"), concordance.tiedBoth());
     close(number(expected, "concordance"), concordance.value().getAsDouble(), 1e-12, 0, "C");
     double clustered = concordance.clusteredStandardError(model.byCluster().values()).getAsDouble();
     close(number(expected, "concordance_se"), clustered, 1e-10, 0, "error of C");

@@ -404,6 +404,46 @@ class ProportionalHazardsTest {
     assertTrue(term.reason().orElseThrow().contains("no finite estimate"), term::toString);
   }
 
+  /**
+   * Sets of 5 to 44 lives, among them ones in which a coefficient loses its meaning only because
+   * another is infinite.
+   */
+  @Test
+  void tinySetsGiveReasonsNotRunawayNumbers() {
+    HazardDesign design = PIPE.withFactor("fence", "none", List.of("round")).withNumber("x");
+    int reasons = 0;
+    for (long seed = 0; seed < 400; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      HazardPatterns patterns = HazardPatterns.ofColumns(4);
+      for (int i = 5 + random.nextInt(10); i > 0; i--) {
+        double entry = random.nextInt(3) == 0 ? random.nextInt(20) : 0;
+        Object[] values = {
+          List.of("A", "B", "C").get(random.nextInt(3)),
+          random.nextInt(3) == 0 ? "round" : "none",
+          random.nextInt(5)
+        };
+        patterns.add(
+            "s" + random.nextInt(2),
+            design.encode(values),
+            entry,
+            entry + 1 + random.nextInt(30),
+            random.nextInt(3) > 0,
+            1);
+      }
+      for (HazardTerm term : ProportionalHazards.fit(patterns, design, HazardTies.EFRON).terms()) {
+        assertTrue(term.estimate().isPresent() != term.reason().isPresent());
+        term.estimate()
+            .ifPresent(
+                e ->
+                    assertTrue(
+                        e.modelStandardError() > 0 && e.modelStandardError() <= 20,
+                        term::toString));
+        reasons += term.reason().isPresent() ? 1 : 0;
+      }
+    }
+    assertTrue(reasons > 100);
+  }
+
   @Test
   void badInputIsRefused() {
     HazardPatterns patterns = HazardPatterns.ofColumns(2);
