@@ -152,21 +152,22 @@ public final class CostTally implements Serializable {
       Double estimatedUsd,
       Double totalUsd,
       Double volunteerHours,
-      Integer baseYear) {}
+      Integer baseYear,
+      Long devicesEstimated) {}
 
   /**
    * The rows of the result table; sums are empty where no device of the group has a recorded cost.
    */
-  public List<Row> rows() {
+  public List<Row> rows(EstimatedCosts estimated) {
     return sums.entrySet().stream()
         .flatMap(
             group ->
                 group.getValue().entrySet().stream()
-                    .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
+                    .map(year -> row(group.getKey(), year.getKey(), year.getValue(), estimated)))
         .toList();
   }
 
-  private Row row(GroupKey key, String year, Sums s) {
+  private Row row(GroupKey key, String year, Sums s, EstimatedCosts estimated) {
     ExactSum total = new ExactSum();
     total.merge(s.build);
     total.merge(s.upkeep);
@@ -182,9 +183,10 @@ public final class CostTally implements Serializable {
         known ? s.build.result() : null,
         known ? s.upkeep.result() : null,
         known ? s.inKind.result() : null,
-        null,
+        estimated.usd(key, year),
         known ? total.result() : null,
         s.volunteerHours.result(),
-        settings.baseYear());
+        settings.baseYear(),
+        estimated.devices(key, year));
   }
 }

@@ -69,4 +69,30 @@ public record DeviceRow(
         cost.lines().isEmpty() ? null : (Double) cost.realUsd(settings.endHalfDay() / 2),
         null);
   }
+
+  /** The row with an estimate (dollars of the base year) of its unknown cost; null: none. */
+  DeviceRow withEstimate(Double estimatedUsd) {
+    return estimatedUsd == null
+        ? this
+        : new DeviceRow(
+            deviceId,
+            siteId,
+            partner,
+            watershed,
+            kind,
+            pipe,
+            installedOn,
+            entryOn,
+            lastVisitOn,
+            state,
+            failures,
+            firstFailureAfterDays,
+            firstFailureByDays,
+            verifiedDays,
+            functionalDays,
+            buildItemsMet,
+            buildItemsJudged,
+            costRecordedUsd,
+            estimatedUsd);
+  }
 }

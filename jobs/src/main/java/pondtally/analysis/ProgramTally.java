@@ -23,6 +23,8 @@ public final class ProgramTally implements Serializable {
   private final PropertyTally properties;
   private final EffectTally effects;
   private final CompletenessTally completeness;
+  private final FundingTally funding = new FundingTally();
+  private final EstimatedTally estimated = new EstimatedTally();
 
   public ProgramTally(AnalysisSettings settings) {
     dating = settings.rules().dating();
@@ -49,6 +51,8 @@ public final class ProgramTally implements Serializable {
     removals.add(cluster);
     properties.add(cluster);
     completeness.add(cluster);
+    funding.add(cluster);
+    estimated.add(cluster);
     return new ClusterPart(
         cluster.history().records().cluster(), effects.add(cluster), parts, devices);
   }
@@ -65,6 +69,8 @@ public final class ProgramTally implements Serializable {
     properties.merge(other.properties);
     effects.merge(other.effects);
     completeness.merge(other.completeness);
+    funding.merge(other.funding);
+    estimated.merge(other.estimated);
   }
 
   public LifeTally lives() {
@@ -105,5 +111,13 @@ public final class ProgramTally implements Serializable {
 
   public CompletenessTally completeness() {
     return completeness;
+  }
+
+  public FundingTally funding() {
+    return funding;
+  }
+
+  public EstimatedTally estimated() {
+    return estimated;
   }
 }

@@ -6,7 +6,9 @@ import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FitAnalysis;
+import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.IntervalAnalysis;
 import pondtally.analysis.MeanLifeAnalysis;
@@ -50,18 +52,20 @@ public final class AnalysisStage {
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
+    tables.addAll(money(outcome, program, settings));
     return new Results(tables, checked.account(), checked.issues());
   }
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
+    EstimatedCosts estimated = EstimatedCosts.of(tally.estimated(), settings);
     int below = settings.groupsBelow();
     IntervalAnalysis intervals = outcome.models().intervals().with(outcome.second());
     FitAnalysis fits = FitAnalysis.of(tally.lives());
     return List.of(
         RecordRows.table("completeness", tally.completeness().rows()),
         RecordRows.table("sites", outcome.sites()),
-        RecordRows.table("devices", outcome.devices()),
+        RecordRows.table("devices", estimated.fill(outcome.devices())),
         RecordRows.table(
             "survival_curves", both(SurvivalAnalysis.curves(tally.lives()), intervals.curves())),
         RecordRows.table(
@@ -79,7 +83,7 @@ public final class AnalysisStage {
         RecordRows.table("fit_check", fits.checks()),
         RecordRows.table("failure_rates", RateAnalysis.rows(tally.rates(), settings)),
         RecordRows.table("failure_causes", CauseAnalysis.rows(tally.rates())),
-        RecordRows.table("costs", tally.costs().rows()),
+        RecordRows.table("costs", tally.costs().rows(estimated)),
         RecordRows.table("cost_effectiveness", tally.effects().rows(outcome.second().effects())),
         RecordRows.table("wetland", tally.wetland().rows()),
         RecordRows.table("removals_avoided", tally.removals().rows()),
@@ -90,5 +94,14 @@ public final class AnalysisStage {
     List<T> rows = new ArrayList<>(a);
     rows.addAll(b);
     return rows;
+  }
+
+  private static List<ResultTable> money(
+      ClusterOutcome outcome, ProgramChecks.Checked program, AnalysisSettings settings) {
+    ProgramTally tally = outcome.tally();
+    return List.of(
+        RecordRows.table(
+            "funding",
+            FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));
   }
 }
