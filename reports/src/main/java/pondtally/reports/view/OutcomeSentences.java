@@ -22,7 +22,7 @@ final class OutcomeSentences {
     return sentences;
   }
 
-  private static void wetland(TablePackage tables, List<Sentence> sentences) {
+  static void wetland(TablePackage tables, List<Sentence> sentences) {
     Rows all =
         Rows.of(tables, "wetland")
             .where("grouping", "all")
@@ -66,7 +66,7 @@ final class OutcomeSentences {
     return Missing.orNotKnown(Cells.number(row, column), NumberText::acres);
   }
 
-  private static void properties(TablePackage tables, List<Sentence> sentences) {
+  static void properties(TablePackage tables, List<Sentence> sentences) {
     Rows all =
         Rows.of(tables, "properties")
             .where("grouping", "all")
@@ -95,7 +95,7 @@ final class OutcomeSentences {
                         .build()));
   }
 
-  private static void removals(TablePackage tables, List<Sentence> sentences) {
+  static void removals(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "removals_avoided").where("grouping", "all").where("group", "all");
     Optional<String> latest =
         all.where("evidence", "").list().stream()
