@@ -2,50 +2,54 @@ package pondtally.reports.document;
 
 import pondtally.reports.view.GrantTable;
 
-/** Widths of the columns of a table, in twentieths of a point, that fill the page's text width. */
+/** Widths of the columns of a table, in twentieths of a point. */
 final class ColumnWidths {
 
-  /** 6.5 inches. */
-  static final int TEXT_WIDTH = 9_360;
+  /** 6.5 inches, what the margins of the page leave. */
+  private static final int TEXT_WIDTH = 9_360;
 
   private static final int WIDEST_LETTERS = 34;
-  private static final int LEAST_LETTERS = 7;
-  private static final int LETTER = 105;
-  private static final int PADDING = 180;
+  private static final int LEAST_LETTERS = 6;
+  private static final int LETTER = 122;
+  private static final int PADDING = 170;
 
   private ColumnWidths() {}
 
   /**
-   * Room for the longest word that may not be broken first; what is left is shared by how much text
-   * a column holds.
+   * Room for the longest word first, the same for all columns of numbers; then what columns of
+   * words wish for, as far as the page reaches. A narrow table stays narrow, so that its numbers
+   * stand near their names.
    */
   static int[] of(GrantTable table) {
     int columns = table.columns().size();
     int[] least = new int[columns];
     int[] wish = new int[columns];
+    int widestNumber = 0;
     for (int c = 0; c < columns; c++) {
       least[c] = PADDING + LETTER * Math.max(LEAST_LETTERS, longestWord(table, c));
+      widestNumber = table.isNumber(c) ? Math.max(widestNumber, least[c]) : widestNumber;
       wish[c] = Math.max(0, PADDING + LETTER * longestCell(table, c) - least[c]);
+    }
+    for (int c = 0; c < columns; c++) {
+      if (table.isNumber(c)) {
+        wish[c] = widestNumber - least[c];
+      }
     }
     return shared(least, wish);
   }
 
   private static int[] shared(int[] least, int[] wish) {
-    int[] widths = new int[least.length];
-    double room = Math.max(0, TEXT_WIDTH - sum(least));
-    double wished = Math.max(1, sum(wish));
     double squeeze = Math.min(1, (double) TEXT_WIDTH / sum(least));
-    int used = 0;
+    double room = Math.max(0, TEXT_WIDTH - sum(least));
+    double share = Math.min(1, room / Math.max(1, sum(wish)));
+    int[] widths = new int[least.length];
     for (int c = 0; c < widths.length; c++) {
-      double share = sum(wish) == 0 ? room / widths.length : room * wish[c] / wished;
-      widths[c] = (int) (least[c] * squeeze + share);
-      used += widths[c];
+      widths[c] = (int) (least[c] * squeeze + wish[c] * share);
     }
-    widths[0] += TEXT_WIDTH - used;
     return widths;
   }
 
-  private static int sum(int[] numbers) {
+  static int sum(int[] numbers) {
     int sum = 0;
     for (int number : numbers) {
       sum += number;
@@ -56,7 +60,7 @@ final class ColumnWidths {
   private static int longestWord(GrantTable table, int column) {
     int longest = 0;
     for (String cell : table.texts(column)) {
-      for (String word : cell.split("[ -]", -1)) {
+      for (String word : cell.split(" ", -1)) {
         longest = Math.max(longest, Math.min(WIDEST_LETTERS / 2, word.length()));
       }
     }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
@@ -46,12 +45,7 @@ public final class GrantDocument {
           charts.stream().collect(Collectors.toMap(ChartFile::name, Function.identity()));
       for (GrantSection section : Grant.of(tables)) {
         section(document, paragraphs, section);
-        for (Map.Entry<String, String> chart : section.charts().entrySet()) {
-          Optional<ChartFile> made = Optional.ofNullable(byName.get(chart.getKey()));
-          if (made.isPresent()) {
-            PictureWriter.write(document, paragraphs, chartsFolder, made.get(), chart.getValue());
-          }
-        }
+        charts(document, paragraphs, chartsFolder, section, byName);
       }
       methods(paragraphs, tables);
       cautions(paragraphs);
@@ -70,6 +64,23 @@ public final class GrantDocument {
     }
     for (GrantTable table : section.tables()) {
       TableWriter.write(document, paragraphs, table);
+    }
+  }
+
+  private static void charts(
+      XWPFDocument document,
+      Paragraphs paragraphs,
+      Path folder,
+      GrantSection section,
+      Map<String, ChartFile> byName)
+      throws IOException {
+    for (Map.Entry<String, String> chart : section.charts().entrySet()) {
+      ChartFile made = byName.get(chart.getKey());
+      if (made != null) {
+        boolean goesOn = byName.containsKey(chart.getKey() + "-2");
+        String caption = chart.getValue() + (goesOn ? " More groups: charts folder." : "");
+        PictureWriter.write(document, paragraphs, folder, made, caption);
+      }
     }
   }
 

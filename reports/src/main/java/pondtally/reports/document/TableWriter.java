@@ -22,6 +22,8 @@ import pondtally.reports.workbook.SafeText;
  */
 final class TableWriter {
 
+  private static final int MOST_ROWS_KEPT_TOGETHER = 16;
+
   private TableWriter() {}
 
   static void write(XWPFDocument document, Paragraphs paragraphs, GrantTable content) {
@@ -36,7 +38,8 @@ final class TableWriter {
     }
     for (int r = 0; r < content.rows().size(); r++) {
       List<Sentence> cells = content.rows().get(r);
-      boolean keepsNext = r < content.rows().size() - 1 && content.rows().size() < 12;
+      boolean keepsNext =
+          r < content.rows().size() - 1 && content.rows().size() <= MOST_ROWS_KEPT_TOGETHER;
       for (int c = 0; c < columns; c++) {
         put(table.getRow(r + 1).getCell(c), cells.get(c).text(), content.isNumber(c), keepsNext);
       }
@@ -51,7 +54,7 @@ final class TableWriter {
     if (properties.isSetTblBorders()) {
       properties.unsetTblBorders();
     }
-    table.setWidth(ColumnWidths.TEXT_WIDTH);
+    table.setWidth(ColumnWidths.sum(widths));
     properties.addNewTblLayout().setType(STTblLayoutType.FIXED);
     CTTblLook look = properties.addNewTblLook();
     look.setVal(new byte[] {0x04, 0x20});

@@ -93,16 +93,11 @@ final class GrantCost {
         row,
         NumberText.measured(GrantCells.number(row, "denominator").getAsDouble(), 0, units),
         "denominator");
-    GrantCells.number(row, "clusters")
-        .ifPresent(
-            clusters ->
-                text.say("; ")
-                    .cell(row, NumberText.count((long) clusters, "site clusters"), "clusters"));
     GrantCells.number(row, "clusters_left_out")
         .ifPresent(
             left ->
-                text.say(", ")
-                    .cell(row, NumberText.count((long) left), "clusters_left_out")
+                text.say("; ")
+                    .cell(row, NumberText.count((long) left, "site clusters"), "clusters_left_out")
                     .say(" left out"));
     return text.build();
   }

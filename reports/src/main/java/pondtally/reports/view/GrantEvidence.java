@@ -84,9 +84,9 @@ final class GrantEvidence {
     if (!missing.isEmpty()) {
       sentences.add(
           GrantCells.words(
-              "Not known from these records: "
+              "Not in these figures: "
                   + String.join("; ", missing)
-                  + ". Take these from your own books, or leave them out."));
+                  + ". Take them from your own books, or leave them out."));
     }
   }
 }

@@ -21,14 +21,15 @@ final class GrantFunding {
       return Optional.empty();
     }
     List<Sentence> sentences = new ArrayList<>();
+    boolean named = isNamed(tables);
     for (Row row : all.list()) {
-      met(key(all, row), row, sentences);
+      met(key(all, row, named), row, name(row, named), sentences);
     }
     sentences.add(
         GrantCells.words(
             "Each cost line counts once. A volunteer hour's published rate is not by itself allowable match under a federal award (2 CFR 200.306): ask the awarding agency before claiming it."));
     List<GrantTable> shown = new ArrayList<>();
-    table(all)
+    table(all, named)
         .addTo(
             shown,
             "One row for each funder and budget period: what was paid, what was awarded, and match.",
@@ -36,18 +37,31 @@ final class GrantFunding {
     return Optional.of(new GrantSection(1, "Who paid, and match", sentences, shown, Map.of()));
   }
 
-  private static Rows key(Rows all, Row row) {
-    return all.where("funder", row.text("funder"))
+  /** The public edition leaves private columns out. */
+  private static boolean isNamed(TablePackage tables) {
+    return tables.table("funding").orElseThrow().fields().stream()
+        .anyMatch(field -> field.name().equals("funder"));
+  }
+
+  private static String name(Row row, boolean named) {
+    if (!named) {
+      return Missing.WITHHELD;
+    }
+    return row.text("funder").isEmpty() ? "not recorded" : row.text("funder");
+  }
+
+  private static Rows key(Rows all, Row row, boolean named) {
+    return (named ? all.where("funder", row.text("funder")) : all)
         .where("period_start", row.text("period_start"))
         .where("period_end", row.text("period_end"));
   }
 
-  private static void met(Rows at, Row row, List<Sentence> sentences) {
+  private static void met(Rows at, Row row, String name, List<Sentence> sentences) {
     if (Cells.number(row, "match_required_usd").isEmpty() || row.text("match_met").isEmpty()) {
       return;
     }
     sentences.add(
-        Sentence.of(row.text("funder") + " requires ")
+        Sentence.of((name.equals(Missing.WITHHELD) ? "One funder" : name) + " requires ")
             .cell(
                 at,
                 NumberText.dollars(Cells.number(row, "match_required_usd").getAsDouble()),
@@ -59,7 +73,7 @@ final class GrantFunding {
             .build());
   }
 
-  private static GrantTable.Builder table(Rows all) {
+  private static GrantTable.Builder table(Rows all, boolean named) {
     GrantTable.Builder table =
         GrantTable.of("Who paid, in dollars of the day")
             .words("Funder")
@@ -67,9 +81,9 @@ final class GrantFunding {
             .numbers("Cash", "In kind", "Volunteer", "Award", "Match required")
             .words("Match met");
     for (Row row : all.list()) {
-      Rows at = key(all, row);
+      Rows at = key(all, row, named);
       table.row(
-          GrantCells.words(row.text("funder").isEmpty() ? "not recorded" : row.text("funder")),
+          GrantCells.words(name(row, named)),
           GrantCells.words(period(row)),
           GrantCells.cell(at, "cash_usd", NumberText::dollars),
           GrantCells.cell(at, "in_kind_usd", NumberText::dollars),

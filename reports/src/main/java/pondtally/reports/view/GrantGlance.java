@@ -9,8 +9,6 @@ import pondtally.reports.text.NumberText;
 /** The outcomes that applications ask for, each with its limits and its count, in one table. */
 final class GrantGlance {
 
-  private static final int[] HORIZONS = {10, 5, 3, 1};
-
   private GrantGlance() {}
 
   static void addTo(List<GrantTable> shown, TablePackage tables) {
@@ -103,7 +101,7 @@ final class GrantGlance {
   private static void survival(TablePackage tables, GrantTable.Builder table) {
     Rows all =
         GrantOutcomes.whole(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
-    for (int years : HORIZONS) {
+    for (int years : SurvivalSentences.HORIZONS) {
       String column = "survival_" + years + "y";
       if (GrantCells.number(all, column).isPresent()) {
         table.row(

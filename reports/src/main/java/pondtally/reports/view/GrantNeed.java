@@ -34,9 +34,15 @@ final class GrantNeed {
       return;
     }
     Sentence.Builder text =
-        Sentence.of("Beavers and people meet at ")
-            .rows(sites, NumberText.count(sites.list().size(), "sites"))
-            .say(" on record. By setting: ");
+        Sentence.of("The records hold ")
+            .rows(sites, NumberText.count(sites.list().size(), "sites"));
+    Rows without = sites.where("state", "no-device");
+    if (!without.list().isEmpty()) {
+      text.say(", ")
+          .rows(without, NumberText.count(without.list().size()))
+          .say(" of them without a device so far");
+    }
+    text.say(". By setting: ");
     List<String> settings =
         sites.list().stream()
             .map(row -> row.text("setting"))
@@ -61,7 +67,7 @@ final class GrantNeed {
       return;
     }
     Sentence.Builder text =
-        Sentence.of("On record as threatened by high water there: ")
+        Sentence.of("Property on record as in need of protection there: ")
             .cell(
                 all,
                 Cells.count(all.first().get(), "properties_recorded", "properties"),

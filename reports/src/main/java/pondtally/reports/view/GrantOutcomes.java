@@ -2,13 +2,11 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
-import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
 import pondtally.reports.text.NumberText;
 
@@ -45,7 +43,7 @@ final class GrantOutcomes {
             removals,
             List.of(),
             Map.of("removals-avoided", "Removals avoided, computed and claimed, by year.")));
-    sections.add(lives(tables));
+    sections.add(GrantLives.of(tables));
     sections.removeIf(GrantOutcomes::isEmpty);
     return sections;
   }
@@ -177,43 +175,5 @@ final class GrantOutcomes {
         GrantCells.count(row, "properties_recorded"),
         GrantCells.count(row, "properties_protected"),
         GrantCells.cell(row, "property_years", NumberText::rate));
-  }
-
-  private static GrantSection lives(TablePackage tables) {
-    List<Sentence> sentences = new ArrayList<>(SurvivalSentences.of(tables));
-    sentences.addAll(FailureSentences.of(tables));
-    Rows all = Rows.of(tables, "failure_rates").where("grouping", "pipe").where("year", "all");
-    GrantTable.Builder table =
-        GrantTable.of("Failures by pipe type")
-            .words("Pipe type")
-            .numbers("Devices", "Failures", "Device-years")
-            .words("Failures in 100 device-years");
-    all.list().stream()
-        .sorted(Groups.bySize())
-        .map(row -> row.text("group"))
-        .forEach(
-            group -> {
-              Rows row = all.where("group", group);
-              table.row(
-                  GrantCells.words(GroupText.label("pipe", group)),
-                  GrantCells.count(row, "devices"),
-                  GrantCells.count(row, "failures"),
-                  GrantCells.cell(row, "device_years", NumberText::rate),
-                  GrantCells.estimate(
-                      row, Estimate::rate, "per_100_device_years", "lower", "upper"));
-            });
-    List<GrantTable> shown = new ArrayList<>();
-    table.addTo(
-        shown,
-        "One row for each pipe type: devices, failures, time at risk and failure rate with limits.",
-        "All failures, repeated ones included. Likely: 95% limits. Crews, sites and years differ between pipe types, so a difference need not come from the pipe.");
-    Map<String, String> charts = new LinkedHashMap<>();
-    charts.put("survival", "Devices that had not failed, by age.");
-    charts.put("survival-by-pipe", "Devices that had not failed, by age and pipe type.");
-    charts.put(
-        "survival-by-pipe-2", "Devices that had not failed, by age and pipe type, continued.");
-    charts.put("failure-causes", "What failures were put down to.");
-    charts.put("watershed-funnel", "Failure rates of watersheds against what chance explains.");
-    return new GrantSection(2, "How long devices last", sentences, shown, charts);
   }
 }
