@@ -38,8 +38,9 @@ final class TableWriter {
     }
     for (int r = 0; r < content.rows().size(); r++) {
       List<Sentence> cells = content.rows().get(r);
+      // The last row keeps the note below it on its page.
       boolean keepsNext =
-          r < content.rows().size() - 1 && content.rows().size() <= MOST_ROWS_KEPT_TOGETHER;
+          r == content.rows().size() - 1 || content.rows().size() <= MOST_ROWS_KEPT_TOGETHER;
       for (int c = 0; c < columns; c++) {
         put(table.getRow(r + 1).getCell(c), cells.get(c).text(), content.isNumber(c), keepsNext);
       }

@@ -48,7 +48,9 @@ public final class Grant {
   public static List<GrantSection> of(TablePackage tables) {
     List<GrantSection> sections = new ArrayList<>();
     sections.add(GrantNeed.of(tables));
-    sections.add(GrantWork.of(tables));
+    if (tables.table("devices").isPresent() || tables.table("completeness").isPresent()) {
+      sections.add(GrantWork.of(tables));
+    }
     sections.addAll(GrantOutcomes.of(tables));
     sections.addAll(GrantCost.of(tables));
     GrantFunding.of(tables).ifPresent(sections::add);

@@ -16,6 +16,7 @@ final class GrantEvidence {
 
   private static Map<String, String> subjects() {
     Map<String, String> subjects = new LinkedHashMap<>();
+    subjects.put("devices", "devices in service");
     subjects.put("survival_summary", "how long devices last");
     subjects.put("properties", "properties protected");
     subjects.put("wetland", "wetland kept");

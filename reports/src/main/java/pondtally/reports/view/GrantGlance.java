@@ -2,6 +2,7 @@ package pondtally.reports.view;
 
 import java.util.List;
 import java.util.Optional;
+import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.NumberText;
@@ -54,12 +55,7 @@ final class GrantGlance {
     all.first()
         .ifPresent(
             row -> {
-              Sentence measured =
-                  Sentence.of("measured at ")
-                      .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
-                      .say(" of ")
-                      .cell(all, Cells.count(row, "sites", "sites"), "sites")
-                      .build();
+              Sentence measured = measured(all, row);
               table.row(
                   GrantCells.words("Wetland kept at the data cut, verified"),
                   GrantCells.cell(all, "acres_retained_verified", NumberText::acres),
@@ -69,6 +65,17 @@ final class GrantGlance {
                   GrantCells.cell(all, "acre_years", NumberText::acreYears),
                   measured);
             });
+  }
+
+  private static Sentence measured(Rows all, Row row) {
+    if (GrantCells.number(all, "sites_measured").isEmpty()) {
+      return GrantCells.words("sites measured: " + GrantCells.missing(all, "sites_measured"));
+    }
+    return Sentence.of("measured at ")
+        .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
+        .say(" of ")
+        .cell(all, Cells.count(row, "sites", "sites"), "sites")
+        .build();
   }
 
   private static void removals(TablePackage tables, GrantTable.Builder table) {

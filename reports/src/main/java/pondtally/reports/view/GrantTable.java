@@ -2,7 +2,10 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import pondtally.reports.text.Missing;
 
 /**
  * A table of the grant document. Each cell is a sentence, so that it carries the figures that it
@@ -85,16 +88,33 @@ public record GrantTable(
       if (rows.isEmpty()) {
         return;
       }
-      String description =
-          eachRow + " Columns: " + String.join("; ", columns) + ". First row: headings.";
+      List<Integer> kept = IntStream.range(0, columns.size()).filter(this::isKept).boxed().toList();
+      List<String> headings = kept.stream().map(columns::get).toList();
       tables.add(
           new GrantTable(
               title,
-              description,
-              note,
-              List.copyOf(columns),
-              List.copyOf(numbers),
-              List.copyOf(rows)));
+              eachRow + " Columns: " + String.join("; ", headings) + ". First row: headings.",
+              note + unknown(),
+              headings,
+              kept.stream().map(numbers::get).toList(),
+              rows.stream().map(row -> kept.stream().map(row::get).toList()).toList()));
+    }
+
+    /** A column of numbers that no row knows is named below the table instead. */
+    private boolean isKept(int column) {
+      return !numbers.get(column)
+          || rows.stream().anyMatch(row -> !row.get(column).text().equals(Missing.NOT_KNOWN));
+    }
+
+    private String unknown() {
+      List<String> unknown =
+          IntStream.range(0, columns.size())
+              .filter(column -> !isKept(column))
+              .mapToObj(columns::get)
+              .toList();
+      return unknown.isEmpty()
+          ? ""
+          : " Not known in any row: " + String.join("; ", unknown).toLowerCase(Locale.ROOT) + ".";
     }
   }
 }

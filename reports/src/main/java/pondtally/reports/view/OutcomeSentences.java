@@ -32,13 +32,16 @@ final class OutcomeSentences {
       return;
     }
     Row row = all.first().get();
-    sentences.add(
+    Sentence.Builder kept =
         Sentence.of("Wetland kept at the data cut: ")
-            .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified")
-            .say(" verified, and ")
-            .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
-            .say(
-                " more at sites that worked when last seen and are overdue for a visit. Measured at ")
+            .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified");
+    if (Cells.number(row, "acres_retained_verified").isPresent()) {
+      kept.say(" verified, and ")
+          .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
+          .say(" more at sites that worked when last seen and are overdue for a visit");
+    }
+    sentences.add(
+        kept.say(". Measured at ")
             .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
             .say(" of ")
             .cell(all, Cells.count(row, "sites", "sites"), "sites")
