@@ -22,7 +22,7 @@ final class DeviceSentences {
     return sentences;
   }
 
-  private static Sentence counts(Rows devices) {
+  static Sentence counts(Rows devices) {
     Rows retired = devices.where("state", "retired");
     Sentence.Builder text =
         Sentence.of("The records hold ")
@@ -46,7 +46,7 @@ final class DeviceSentences {
     return NumberText.count(devices.where("state", state).list().size());
   }
 
-  private static Sentence unverified(Rows devices, TablePackage tables) {
+  static Sentence unverified(Rows devices, TablePackage tables) {
     Rows unverified = devices.where("state", "unverified");
     int count = unverified.list().size();
     String since = since(tables);

@@ -25,7 +25,7 @@ final class FailureSentences {
     return sentences;
   }
 
-  private static void rate(TablePackage tables, List<Sentence> sentences) {
+  static void rate(TablePackage tables, List<Sentence> sentences) {
     Rows all =
         Rows.of(tables, "failure_rates")
             .where("grouping", "all")
@@ -57,7 +57,7 @@ final class FailureSentences {
             .build());
   }
 
-  private static void causes(TablePackage tables, List<Sentence> sentences) {
+  static void causes(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "failure_causes").where("grouping", "all").where("group", "all");
     double failures =
         all.list().stream().mapToDouble(r -> Cells.number(r, "failures").orElse(0)).sum();
@@ -83,7 +83,7 @@ final class FailureSentences {
     sentences.add(text.say(".").build());
   }
 
-  private static void watersheds(TablePackage tables, List<Sentence> sentences) {
+  static void watersheds(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "failure_rates").where("grouping", "watershed").where("year", "all");
     List<Row> judged =
         all.list().stream()

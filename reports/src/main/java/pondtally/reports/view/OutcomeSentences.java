@@ -22,7 +22,7 @@ final class OutcomeSentences {
     return sentences;
   }
 
-  private static void wetland(TablePackage tables, List<Sentence> sentences) {
+  static void wetland(TablePackage tables, List<Sentence> sentences) {
     Rows all =
         Rows.of(tables, "wetland")
             .where("grouping", "all")
@@ -32,13 +32,16 @@ final class OutcomeSentences {
       return;
     }
     Row row = all.first().get();
-    sentences.add(
+    Sentence.Builder kept =
         Sentence.of("Wetland kept at the data cut: ")
-            .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified")
-            .say(" verified, and ")
-            .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
-            .say(
-                " more at sites that worked when last seen and are overdue for a visit. Measured at ")
+            .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified");
+    if (Cells.number(row, "acres_retained_verified").isPresent()) {
+      kept.say(" verified, and ")
+          .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
+          .say(" more at sites that worked when last seen and are overdue for a visit");
+    }
+    sentences.add(
+        kept.say(". Measured at ")
             .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
             .say(" of ")
             .cell(all, Cells.count(row, "sites", "sites"), "sites")
@@ -66,7 +69,7 @@ final class OutcomeSentences {
     return Missing.orNotKnown(Cells.number(row, column), NumberText::acres);
   }
 
-  private static void properties(TablePackage tables, List<Sentence> sentences) {
+  static void properties(TablePackage tables, List<Sentence> sentences) {
     Rows all =
         Rows.of(tables, "properties")
             .where("grouping", "all")
@@ -95,7 +98,7 @@ final class OutcomeSentences {
                         .build()));
   }
 
-  private static void removals(TablePackage tables, List<Sentence> sentences) {
+  static void removals(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "removals_avoided").where("grouping", "all").where("group", "all");
     Optional<String> latest =
         all.where("evidence", "").list().stream()

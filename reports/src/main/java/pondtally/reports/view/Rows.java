@@ -39,6 +39,18 @@ public final class Rows {
         table, narrower, rows.stream().filter(r -> r.text(column).equals(value)).toList());
   }
 
+  /**
+   * Only the rows whose {@code column} holds a date from {@code first} to {@code last}, both
+   * counted. The key then holds the ISO 8601 interval {@code first/last}.
+   */
+  public Rows within(String column, String first, String last) {
+    Rows found =
+        only(r -> r.text(column).compareTo(first) >= 0 && r.text(column).compareTo(last) <= 0);
+    Map<String, String> narrower = new LinkedHashMap<>(key);
+    narrower.put(column, first + "/" + last);
+    return new Rows(table, narrower, found.rows);
+  }
+
   /** Only the rows that pass; the key stays as it is. */
   public Rows only(Predicate<Row> test) {
     return new Rows(table, key, rows.stream().filter(test).toList());

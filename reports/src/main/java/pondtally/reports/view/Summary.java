@@ -41,7 +41,7 @@ public final class Summary {
     }
   }
 
-  private static List<Sentence> scope(TablePackage tables) {
+  static List<Sentence> scope(TablePackage tables) {
     Sentence.Builder cover =
         Sentence.of("Records up to ")
             .fact("as_of", DateText.readable(tables.fact("as_of")))

@@ -13,7 +13,7 @@ import pondtally.reports.text.NumberText;
 /** How long devices last, in sentences, and whether pipe types differ. */
 final class SurvivalSentences {
 
-  private static final int[] HORIZONS = {10, 5, 3, 1};
+  static final int[] HORIZONS = {10, 5, 3, 1};
   private static final int MOST_PIPES = 6;
   private static final double SIGNIFICANT = 0.05;
 
@@ -39,7 +39,7 @@ final class SurvivalSentences {
   }
 
   /** At the greatest age that the group's records reach. */
-  private static void working(Rows row, List<Sentence> sentences) {
+  static void working(Rows row, List<Sentence> sentences) {
     Optional<Row> found = row.first();
     if (found.isEmpty()) {
       return;
@@ -86,7 +86,7 @@ final class SurvivalSentences {
         .build();
   }
 
-  private static void median(Rows row, List<Sentence> sentences) {
+  static void median(Rows row, List<Sentence> sentences) {
     if (row.first().isEmpty()) {
       return;
     }
@@ -117,7 +117,7 @@ final class SurvivalSentences {
     return NumberText.decimal(Cells.number(row, column).orElseThrow(), 1);
   }
 
-  private static void small(Rows pipes, TablePackage tables, List<Sentence> sentences) {
+  static void small(Rows pipes, TablePackage tables, List<Sentence> sentences) {
     List<String> small =
         pipes.list().stream()
             .filter(row -> Groups.isSmall(Line.of(row), tables))
@@ -133,7 +133,7 @@ final class SurvivalSentences {
   }
 
   /** What the test of all pipe types together supports, and no more. */
-  private static void compared(TablePackage tables, List<Sentence> sentences) {
+  static void compared(TablePackage tables, List<Sentence> sentences) {
     Rows tests = Rows.of(tables, "group_tests").where("grouping", "pipe");
     Rows together =
         tests

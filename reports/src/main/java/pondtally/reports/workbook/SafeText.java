@@ -76,7 +76,11 @@ public final class SafeText {
     return text.substring(0, end);
   }
 
-  private static String visible(String text) {
+  /**
+   * The text with what XML cannot hold written out: control characters, halves of surrogate pairs
+   * and non-characters.
+   */
+  public static String visible(String text) {
     StringBuilder out = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); i++) {
       int c = text.codePointAt(i);

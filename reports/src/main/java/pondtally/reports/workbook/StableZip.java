@@ -13,7 +13,10 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Workbook;
 
-/** Writes a workbook so that the same content gives the same bytes, whatever the clock says. */
+/**
+ * Writes a workbook or document so that the same content gives the same bytes, whatever the clock
+ * says.
+ */
 public final class StableZip {
 
   /** Past the first day a ZIP archive can hold, which is stored with the time zone. */
@@ -21,13 +24,24 @@ public final class StableZip {
 
   private StableZip() {}
 
+  /** What writes itself as a ZIP archive. */
+  @FunctionalInterface
+  public interface Archive {
+    void write(OutputStream out) throws IOException;
+  }
+
   /** Writes {@code book} to {@code file}. */
   public static void write(Workbook book, Path file) throws IOException {
+    writeArchive(book::write, file);
+  }
+
+  /** Writes {@code archive} to {@code file}. */
+  public static void writeArchive(Archive archive, Path file) throws IOException {
     Path parent = file.toAbsolutePath().getParent();
-    Path stamped = Files.createTempFile(parent, ".workbook", ".tmp");
+    Path stamped = Files.createTempFile(parent, ".archive", ".tmp");
     try {
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(stamped))) {
-        book.write(out);
+        archive.write(out);
       }
       restamp(stamped, file);
     } finally {

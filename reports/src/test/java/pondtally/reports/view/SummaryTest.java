@@ -5,20 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.FigureLookup;
 import pondtally.reports.fixture.TablesFixture;
-import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 
 class SummaryTest {
-
-  private static final Pattern NUMBER = Pattern.compile("[\u2212-]?\\d[\\d,]*(\\.\\d+)?");
 
   @TempDir Path folder;
 
@@ -30,7 +26,7 @@ class SummaryTest {
       for (Sentence sentence : section.sentences()) {
         for (Figure figure : sentence.figures()) {
           assertTrue(sentence.text().contains(figure.printed()), sentence.text());
-          assertPrinted(tables, figure);
+          FigureLookup.assertPrinted(tables, figure);
           figures++;
         }
       }
@@ -52,71 +48,9 @@ class SummaryTest {
                 "95%|99\\.8%|100 device-years|12.in|10.in|3.years|202[56]|360.days|"
                     + "9 times in 10|sides of 1|the 4 large",
                 "");
-        assertFalse(NUMBER.matcher(rest).find(), rest);
+        assertFalse(FigureLookup.NUMBER.matcher(rest).find(), rest);
       }
     }
-  }
-
-  private static void assertPrinted(TablePackage tables, Figure figure) {
-    List<Double> cells = cells(tables, figure);
-    if (cells.isEmpty()) {
-      return;
-    }
-    boolean hundred = figure.printed().contains("of\u00a0100") || figure.printed().endsWith("%");
-    String printed = figure.printed().replace("of\u00a0100", "");
-    List<String> numbers = new ArrayList<>();
-    Matcher matcher = NUMBER.matcher(printed);
-    while (matcher.find()) {
-      numbers.add(matcher.group());
-    }
-    assertEquals(cells.size(), numbers.size(), figure.toString());
-    for (int i = 0; i < cells.size(); i++) {
-      double value = cells.get(i) * (hundred ? 100 : 1);
-      double shown = Double.parseDouble(numbers.get(i).replace(",", "").replace('\u2212', '-'));
-      assertEquals(value, shown, halfLastDigit(numbers.get(i)) + 1e-9, figure.toString());
-    }
-  }
-
-  /** Half of the place of the last digit that is not a rounding zero. */
-  private static double halfLastDigit(String number) {
-    int point = number.indexOf('.');
-    if (point >= 0) {
-      return 0.5 * Math.pow(10, -(number.length() - point - 1));
-    }
-    String digits = number.replace(",", "");
-    int zeros = 0;
-    while (zeros < digits.length() - 1 && digits.charAt(digits.length() - 1 - zeros) == '0') {
-      zeros++;
-    }
-    return 0.5 * Math.pow(10, zeros);
-  }
-
-  private static List<Double> cells(TablePackage tables, Figure figure) {
-    if (figure.how() == Figure.How.FACT) {
-      String fact = tables.fact(figure.columns().get(0));
-      assertFalse(fact.isEmpty(), figure.toString());
-      return fact.contains("-") ? List.of() : List.of(Double.valueOf(fact));
-    }
-    List<Row> rows =
-        tables.table(figure.table()).orElseThrow().rows().stream()
-            .filter(row -> matches(row, figure.key()))
-            .toList();
-    return switch (figure.how()) {
-      case ROWS -> List.of((double) rows.size());
-      case SUM ->
-          List.of(
-              rows.stream()
-                  .mapToDouble(row -> row.number(figure.columns().get(0)).orElse(0))
-                  .sum());
-      default -> {
-        assertEquals(1, rows.size(), figure.toString());
-        yield figure.columns().stream().map(c -> rows.get(0).number(c).orElseThrow()).toList();
-      }
-    };
-  }
-
-  private static boolean matches(Row row, Map<String, String> key) {
-    return key.entrySet().stream().allMatch(e -> row.text(e.getKey()).equals(e.getValue()));
   }
 
   @Test

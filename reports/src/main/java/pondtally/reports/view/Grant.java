@@ -1,0 +1,61 @@
+package pondtally.reports.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.DateText;
+import pondtally.reports.text.Missing;
+
+/**
+ * What goes into a grant application, in the order in which applications ask for it. Names no
+ * partner and no landowner; methods and cautions follow it in the document.
+ */
+public final class Grant {
+
+  private Grant() {}
+
+  /** The title of the document. */
+  public static String title(TablePackage tables) {
+    String region = tables.fact("region");
+    return (region.isEmpty() ? "Beaver coexistence program" : region)
+        + ": figures for a grant application";
+  }
+
+  /** Period and data cut in words. */
+  public static String cut(TablePackage tables) {
+    String period =
+        tables.fact("period_from").isEmpty() || tables.fact("period_to").isEmpty()
+            ? ""
+            : "Reporting period "
+                + DateText.readable(tables.fact("period_from"))
+                + " to "
+                + DateText.readable(tables.fact("period_to"))
+                + ". ";
+    return "Beaver coexistence program. " + period + foot(tables) + ".";
+  }
+
+  /** What stands at the foot of each page, without the page number. */
+  public static String foot(TablePackage tables) {
+    String asOf = tables.fact("as_of");
+    return asOf.isEmpty()
+        ? "Data cut " + Missing.NOT_KNOWN
+        : "Records up to " + DateText.readable(asOf);
+  }
+
+  /**
+   * The parts in reading order; a subject without tables is left out and named among the limits.
+   */
+  public static List<GrantSection> of(TablePackage tables) {
+    List<GrantSection> sections = new ArrayList<>();
+    sections.add(GrantNeed.of(tables));
+    if (tables.table("devices").isPresent() || tables.table("completeness").isPresent()) {
+      sections.add(GrantWork.of(tables));
+    }
+    sections.addAll(GrantOutcomes.of(tables));
+    sections.addAll(GrantCost.of(tables));
+    GrantFunding.of(tables).ifPresent(sections::add);
+    sections.add(GrantEvidence.of(tables));
+    GrantSeason.of(tables).ifPresent(sections::add);
+    return sections;
+  }
+}

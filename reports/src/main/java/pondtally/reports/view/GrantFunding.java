@@ -1,0 +1,113 @@
+package pondtally.reports.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.DateText;
+import pondtally.reports.text.Missing;
+import pondtally.reports.text.NumberText;
+
+/** Who paid, and whether the match that awards require is met. */
+final class GrantFunding {
+
+  private GrantFunding() {}
+
+  static Optional<GrantSection> of(TablePackage tables) {
+    Rows all = Rows.of(tables, "funding");
+    if (all.list().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Sentence> sentences = new ArrayList<>();
+    boolean named = isNamed(tables);
+    for (Row row : all.list()) {
+      met(key(all, row, named), row, name(row, named), sentences);
+    }
+    sentences.add(
+        GrantCells.words(
+            "Each cost line counts once. A volunteer hour's published rate is not by itself allowable match under a federal award (2 CFR 200.306): ask the awarding agency before claiming it."));
+    List<GrantTable> shown = new ArrayList<>();
+    table(all, named)
+        .addTo(
+            shown,
+            "One row for each funder and budget period: what was paid, what was awarded, and match.",
+            "Dollars of the day (nominal), so these figures differ from those in dollars of one year. Lines outside every budget period stand in a row without a period.");
+    return Optional.of(new GrantSection(1, "Who paid, and match", sentences, shown, Map.of()));
+  }
+
+  /** The public edition leaves private columns out. */
+  private static boolean isNamed(TablePackage tables) {
+    return tables.table("funding").orElseThrow().fields().stream()
+        .anyMatch(field -> field.name().equals("funder"));
+  }
+
+  private static String name(Row row, boolean named) {
+    if (!named) {
+      return Missing.WITHHELD;
+    }
+    return row.text("funder").isEmpty() ? "not recorded" : row.text("funder");
+  }
+
+  private static Rows key(Rows all, Row row, boolean named) {
+    return (named ? all.where("funder", row.text("funder")) : all)
+        .where("period_start", row.text("period_start"))
+        .where("period_end", row.text("period_end"));
+  }
+
+  private static void met(Rows at, Row row, String name, List<Sentence> sentences) {
+    if (Cells.number(row, "match_required_usd").isEmpty() || row.text("match_met").isEmpty()) {
+      return;
+    }
+    sentences.add(
+        Sentence.of((name.equals(Missing.WITHHELD) ? "One funder" : name) + " requires ")
+            .cell(
+                at,
+                NumberText.dollars(Cells.number(row, "match_required_usd").getAsDouble()),
+                "match_required_usd")
+            .say(
+                row.isTrue("match_met")
+                    ? " of match; what is recorded and claimed reaches it."
+                    : " of match; what is recorded and claimed does not reach it yet.")
+            .build());
+  }
+
+  private static GrantTable.Builder table(Rows all, boolean named) {
+    GrantTable.Builder table =
+        GrantTable.of("Who paid, in dollars of the day")
+            .words("Funder")
+            .words("Budget period")
+            .numbers("Cash", "In kind", "Volunteer", "Award", "Match required")
+            .words("Match met");
+    for (Row row : all.list()) {
+      Rows at = key(all, row, named);
+      table.row(
+          GrantCells.words(name(row, named)),
+          GrantCells.words(period(row)),
+          GrantCells.cell(at, "cash_usd", NumberText::dollars),
+          GrantCells.cell(at, "in_kind_usd", NumberText::dollars),
+          GrantCells.cell(at, "volunteer_usd", NumberText::dollars),
+          GrantCells.cell(at, "award_usd", NumberText::dollars),
+          GrantCells.cell(at, "match_required_usd", NumberText::dollars),
+          GrantCells.words(yesOrNo(row.text("match_met"))));
+    }
+    return table;
+  }
+
+  private static String period(Row row) {
+    return row.text("period_start").isEmpty()
+        ? "outside every period"
+        : DateText.readable(row.text("period_start"))
+            + " to "
+            + DateText.readable(row.text("period_end"));
+  }
+
+  private static String yesOrNo(String met) {
+    return switch (met) {
+      case "true" -> "yes";
+      case "false" -> "not yet";
+      default -> Missing.NOT_KNOWN;
+    };
+  }
+}
