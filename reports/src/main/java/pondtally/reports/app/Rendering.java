@@ -3,8 +3,12 @@ package pondtally.reports.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import pondtally.reports.chart.ChartFile;
 import pondtally.reports.chart.ChartSet;
 import pondtally.reports.fixlist.FixList;
+import pondtally.reports.page.ReportPage;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.workbook.ProgramWorkbook;
 
@@ -15,7 +19,10 @@ final class Rendering {
 
   static void write(TablePackage tables, Path folder, RunClock clock) throws IOException {
     Path charts = Files.createDirectory(folder.resolve("charts"));
-    clock.timed("charts", () -> ChartSet.write(tables, charts));
+    List<ChartFile> drawn = new ArrayList<>();
+    clock.timed("charts", () -> drawn.addAll(ChartSet.write(tables, charts)));
+    clock.timed(
+        "page", () -> ReportPage.write(tables, charts, drawn, folder.resolve("report.html")));
     clock.timed("workbook", () -> ProgramWorkbook.write(tables, folder.resolve("program.xlsx")));
     clock.timed("fix list", () -> FixList.write(tables, folder.resolve("fix-list.xlsx")));
   }
