@@ -21,6 +21,11 @@ record Cell(String text, Optional<Figure> figure, boolean number) {
     return new Cell(text, Optional.empty(), false);
   }
 
+  /** No figure: nothing of the kind is on record. */
+  static Cell none() {
+    return new Cell("none", Optional.empty(), true);
+  }
+
   /** Text or a date from one cell. */
   static Cell text(String table, Map<String, String> key, String column, String printed) {
     return of(new Figure(table, key, Figure.How.CELL, java.util.List.of(column), printed), false);

@@ -81,6 +81,13 @@ final class Grid {
     return this;
   }
 
+  /** The next column names the row in words worked out from all of it. */
+  Grid named(String heading, Function<Row, String> words) {
+    said(heading, words);
+    heads = columns.size();
+    return this;
+  }
+
   /** Columns of text as the table has it, put into words. */
   Grid words(UnaryOperator<String> words, String... names) {
     for (String column : names) {

@@ -96,7 +96,7 @@ final class OutcomeTables {
     Rows own = year.where("evidence", grade);
     Row row = rows.get(grade);
     if (row == null) {
-      return Cell.words("none");
+      return Cell.none();
     }
     var value = Line.of(row).number(column);
     return value.isEmpty()

@@ -32,9 +32,10 @@ final class SitesMap {
       return;
     }
     html.open("figure", "class", "card map");
+    html.element("p", CAPTION, "class", "title");
     new MapDrawing(places).write(html, CAPTION, description(places));
     legend(html, tables);
-    html.open("p").text(said(places)).close();
+    said(html, places);
     html.element("figcaption", "No ground is drawn under the marks. Source: tables/sites.csv.");
     html.close();
   }
@@ -85,16 +86,24 @@ final class SitesMap {
     html.close();
   }
 
-  private static String said(SitePlaces places) {
-    String without =
-        places.without() == 0
-            ? "Every site on record has coordinates."
-            : NumberText.count(places.without(), "sites")
-                + (places.without() == 1
-                    ? " on record has no coordinates and is not on the map."
-                    : " on record have no coordinates and are not on the map.");
-    return places.share()
-        ? without + " Some sites lie at one place, so marks cover each other."
-        : without;
+  private static void said(Html html, SitePlaces places) {
+    html.open("p");
+    if (places.without() == 0) {
+      html.text("Every site on record has coordinates.");
+    } else {
+      html.element(
+          "span",
+          NumberText.count(places.without(), "sites"),
+          "data-cell",
+          "sites;;latitude,longitude",
+          "data-how",
+          "without");
+      html.text(
+          places.without() == 1
+              ? " on record has no coordinates and is not on the map."
+              : " on record have no coordinates and are not on the map.");
+    }
+    html.text(places.share() ? " Some sites lie at one place, so marks cover each other." : "");
+    html.close();
   }
 }

@@ -9,7 +9,8 @@ import pondtally.reports.view.Figure;
 /**
  * Where a printed figure was read, as two attributes: {@code data-cell} is table, key and columns
  * between semicolons, the key written as in a web address; {@code data-how} says what was done with
- * the rows: {@code cell}, {@code rows}, {@code sum} or {@code fact}.
+ * the rows: {@code cell}, {@code rows} (their number), {@code sum}, {@code fact}, or {@code
+ * without} (the number of rows in which one of the columns holds no number).
  */
 final class Source {
 

@@ -30,7 +30,7 @@ final class StateTables {
     devices.list().forEach(row -> others.add(row.text("state")));
     STATES.forEach(others::remove);
     List<String> headings = new ArrayList<>(List.of("State", "Devices"));
-    kinds.forEach(kind -> headings.add(plural(kind)));
+    kinds.forEach(kind -> headings.add(heading(kind)));
     List<List<Cell>> lines = new ArrayList<>();
     Stream.concat(STATES.stream(), others.stream())
         .forEach(state -> lines.add(line(state, devices.where("state", state), kinds)));
@@ -55,12 +55,12 @@ final class StateTables {
     return Cell.rows(rows, NumberText.count(rows.list().size()));
   }
 
-  private static String plural(String kind) {
+  private static String heading(String kind) {
     if (kind.isEmpty()) {
       return "Kind not recorded";
     }
     String words = GroupText.words(kind);
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + "s";
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static PageTable sites(TablePackage tables) {

@@ -17,7 +17,7 @@ final class SurvivalTables {
   private SurvivalTables() {}
 
   static Stream<PageTable> of(TablePackage tables) {
-    return Stream.of(pipes(tables), groups(tables));
+    return Stream.of(pipes(tables), pipesInWatersheds(tables), groups(tables));
   }
 
   private static PageTable pipes(TablePackage tables) {
@@ -31,15 +31,29 @@ final class SurvivalTables {
         .build("Survival by pipe type", rows);
   }
 
+  private static PageTable pipesInWatersheds(TablePackage tables) {
+    Rows rows = rows(tables).where("grouping", "pipe-in-watershed");
+    Grid grid =
+        Grid.of(tables, "survival_summary", "group")
+            .head(
+                "Watershed and pipe type",
+                "group",
+                group -> GroupText.label("pipe-in-watershed", group));
+    return columns(grid, rows)
+        .note("Comparisons are observational: crews, sites and years differ between pipe types.")
+        .build("Survival by pipe type within watersheds", rows)
+        .fold();
+  }
+
   private static PageTable groups(TablePackage tables) {
-    Rows rows = rows(tables).only(row -> !row.text("grouping").equals("pipe"));
+    Rows rows = rows(tables).only(row -> !row.text("grouping").startsWith("pipe"));
     Grid grid =
         Grid.of(tables, "survival_summary", "grouping", "group")
             .head("Grouping", "grouping", GroupText::grouping)
             .group("Group", GroupText::label);
     return columns(grid, rows)
         .note("The same devices come again under each grouping.")
-        .build("Survival of every other group", rows)
+        .build("Survival of the other groups", rows)
         .fold();
   }
 
@@ -60,7 +74,7 @@ final class SurvivalTables {
             name,
             name + "_lower",
             name + "_upper",
-            Estimate::ofHundred);
+            Estimate::percent);
       }
     }
     return grid.estimate(

@@ -13,6 +13,9 @@ final class TableHtml {
   /** Stands where a figure is not known; the legend says so. */
   static final String NOT_KNOWN = "\u2013";
 
+  /** Words up to this many letters stay on one line. */
+  private static final int SHORT = 34;
+
   private TableHtml() {}
 
   static void write(Html html, PageTable table) {
@@ -69,8 +72,10 @@ final class TableHtml {
     List<String> attributes = new ArrayList<>();
     if (head) {
       attributes.addAll(List.of("scope", "row"));
-    } else if (cell.number()) {
-      attributes.addAll(List.of("class", "number"));
+    }
+    String look = cell.number() ? "number" : cell.text().length() <= SHORT ? "short-text" : "";
+    if (!look.isEmpty()) {
+      attributes.addAll(List.of("class", look));
     }
     Optional<String[]> source = cell.figure().map(Source::attributes);
     source.map(Arrays::asList).ifPresent(attributes::addAll);

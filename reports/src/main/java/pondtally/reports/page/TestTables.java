@@ -1,5 +1,6 @@
 package pondtally.reports.page;
 
+import java.util.List;
 import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
@@ -10,6 +11,7 @@ import pondtally.reports.view.Rows;
 /** Tests, ratios and fits, for readers who want them. */
 final class TestTables {
 
+  private static final List<String> PAIRED = List.of("pipe", "kind");
   private static final String ACROSS_ONE =
       "Limits that reach across 1: the records do not show a difference.";
 
@@ -28,16 +30,20 @@ final class TestTables {
   }
 
   private static PageTable tests(TablePackage tables) {
+    Rows rows =
+        Rows.of(tables, "group_tests")
+            .only(row -> row.text("group_a").isEmpty() || PAIRED.contains(row.text("grouping")));
     return Grid.of(tables, "group_tests", "test", "grouping", "strata", "group_a", "group_b")
         .note("A large p does not show that groups are alike. Pairs are adjusted for their number.")
+        .note("Pairs other than of pipe types and kinds of device stand in program.xlsx.")
         .head("Test", "test", GroupText::words)
         .head("Between", "grouping", GroupText::grouping)
-        .said("Groups", TestTables::pair)
-        .said("Within", row -> strata(row))
+        .named("Groups", TestTables::pair)
+        .named("Within", TestTables::strata)
         .number(Shape.TWO, "statistic")
         .number(Shape.COUNT, "df")
         .number(Shape.PROBABILITY, "p_value", "p_adjusted")
-        .build("Tests of differences between groups", Rows.of(tables, "group_tests"));
+        .build("Tests of differences between groups", rows);
   }
 
   private static String pair(Row row) {
@@ -51,7 +57,7 @@ final class TestTables {
   }
 
   private static String strata(Row row) {
-    return row.text("strata").isEmpty() ? "" : GroupText.grouping(row.text("strata"));
+    return row.text("strata").isEmpty() ? "all devices" : GroupText.grouping(row.text("strata"));
   }
 
   private static PageTable hazards(TablePackage tables) {
@@ -97,7 +103,7 @@ final class TestTables {
   private static Grid pairs(TablePackage tables, String name) {
     return Grid.of(tables, name, "grouping", "group_a", "group_b")
         .head("Between", "grouping", GroupText::grouping)
-        .said("Groups", TestTables::pair);
+        .named("Groups", TestTables::pair);
   }
 
   private static PageTable dating(TablePackage tables) {
@@ -107,7 +113,7 @@ final class TestTables {
         .group("Group", GroupText::label)
         .head("Dated by", "dating", GroupText::words)
         .number(Shape.ONE, "years")
-        .estimate("Not failed", "survival", "lower", "upper", Estimate::ofHundred)
+        .estimate("Not failed", "survival", "lower", "upper", Estimate::percent)
         .build("How the dating of failures changes survival", Rows.of(tables, "dating_comparison"));
   }
 
