@@ -20,7 +20,7 @@ import pondtally.reports.table.TablePackage;
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionText.class,
     sortOptions = false,
-    header = {"Makes charts, workbook and fix list again from the tables of a run.", ""},
+    header = {"Makes charts, page, workbook and fix list again from the tables of a run.", ""},
     footer = {"", "Example:", "  pondtally render report-2025/tables --out report-2025-again"})
 final class RenderCommand implements Callable<Integer> {
 

@@ -9,6 +9,7 @@ import pondtally.reports.chart.ChartFile;
 import pondtally.reports.chart.ChartSet;
 import pondtally.reports.document.GrantDocument;
 import pondtally.reports.fixlist.FixList;
+import pondtally.reports.page.ReportPage;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.workbook.ProgramWorkbook;
 
@@ -21,6 +22,8 @@ final class Rendering {
     Path charts = Files.createDirectory(folder.resolve("charts"));
     List<ChartFile> drawn = new ArrayList<>();
     clock.timed("charts", () -> drawn.addAll(ChartSet.write(tables, charts)));
+    clock.timed(
+        "page", () -> ReportPage.write(tables, charts, drawn, folder.resolve("report.html")));
     clock.timed("workbook", () -> ProgramWorkbook.write(tables, folder.resolve("program.xlsx")));
     clock.timed(
         "document", () -> GrantDocument.write(tables, charts, drawn, folder.resolve("grant.docx")));

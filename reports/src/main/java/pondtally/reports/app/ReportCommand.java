@@ -18,7 +18,7 @@ import pondtally.app.JobResult;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
-/** {@code pondtally report}: from a program folder to tables, charts, workbook and fix list. */
+/** {@code pondtally report}: from a program folder to tables, charts, page, workbook, fix list. */
 @Command(
     name = "report",
     mixinStandardHelpOptions = true,

@@ -1,0 +1,41 @@
+package pondtally.reports.page;
+
+import java.util.List;
+import pondtally.reports.text.Missing;
+
+/** The first screen: the first sentence of each chapter, and how to read figures. */
+final class InShort {
+
+  static final String ID = "in-short";
+  static final String HEADING = "In short";
+
+  private InShort() {}
+
+  static void write(Html html, List<Chapter> chapters) {
+    html.line().open("section", "aria-labelledby", ID);
+    html.element("h2", HEADING, "id", ID).open("ul", "class", "short");
+    for (Chapter chapter : chapters) {
+      if (!chapter.sentences().isEmpty() && !chapter.id().equals(Subject.COVER.id())) {
+        html.line().open("li");
+        html.element("a", chapter.heading(), "href", "#" + chapter.id());
+        html.open("p");
+        SentenceHtml.words(html, chapter.sentences().get(0));
+        html.close().close();
+      }
+    }
+    html.close();
+    legend(html);
+    html.close();
+  }
+
+  private static void legend(Html html) {
+    html.open("p", "class", "note").text("In tables ").element("strong", TableHtml.NOT_KNOWN);
+    html.text(
+        " stands for "
+            + Missing.NOT_KNOWN
+            + ": nobody recorded it, or there is too little to say. It is never zero. \""
+            + Missing.WITHHELD
+            + "\" stands for a figure that is known and left out, so that small groups stay unrecognized. \"Likely\" gives the 95% limits unless a note says otherwise.");
+    html.close();
+  }
+}

@@ -1,0 +1,144 @@
+package pondtally.reports.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.GroupText;
+import pondtally.reports.view.Figure;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.Rows;
+
+/** Wetland kept, removals avoided, properties protected. */
+final class OutcomeTables {
+
+  private OutcomeTables() {}
+
+  static Stream<PageTable> of(TablePackage tables) {
+    return Stream.of(
+        wetlandByYear(tables),
+        wetlandByWatershed(tables),
+        removals(tables),
+        properties(tables),
+        propertiesByWatershed(tables));
+  }
+
+  private static PageTable wetlandByYear(TablePackage tables) {
+    Rows rows =
+        Rows.of(tables, "wetland")
+            .where("grouping", "all")
+            .only(row -> !row.text("year").equals("all"));
+    return Grid.of(tables, "wetland", "year")
+        .note(
+            "Acres stand at the end of the year or the data cut: they are a stock and are not added up over years. Acre-years are.")
+        .head("Fiscal year", "year", year -> year)
+        .number(Shape.COUNT, "sites", "sites_measured")
+        .number(Shape.ONE, "acres_retained_verified", "acres_retained_unverified")
+        .number(Shape.ONE, "hectares_retained_verified", "acre_years", "acre_years_extrapolated")
+        .build("Wetland kept, by fiscal year", rows);
+  }
+
+  private static PageTable wetlandByWatershed(TablePackage tables) {
+    Rows rows = Rows.of(tables, "wetland").where("grouping", "watershed").where("year", "all");
+    return Grid.of(tables, "wetland", "group")
+        .note(
+            "A pond counts once, however many devices it has; one that reaches into two watersheds stands in both rows. A site without measurement is unmeasured, never zero.")
+        .head("Watershed", "group", group -> GroupText.label("watershed", group))
+        .number(Shape.COUNT, "sites", "sites_measured", "ponds")
+        .number(Shape.ONE, "acres_before", "acres_retained_verified", "acres_retained_unverified")
+        .number(Shape.ONE, "hectares_retained_verified", "acre_years", "acres_lost_to_lowering")
+        .build("Wetland kept, by watershed, whole record", rows);
+  }
+
+  private static PageTable removals(TablePackage tables) {
+    Rows all = Rows.of(tables, "removals_avoided").where("grouping", "all").where("group", "all");
+    TreeSet<String> grades = new TreeSet<>();
+    TreeMap<String, Map<String, Row>> years = new TreeMap<>();
+    for (Row row : all.list()) {
+      grades.add(row.text("evidence"));
+      years
+          .computeIfAbsent(row.text("year"), year -> new TreeMap<>())
+          .put(row.text("evidence"), row);
+    }
+    grades.remove("");
+    List<String> headings =
+        new ArrayList<>(List.of("Year", "Sites", "Sites left out", "Avoided, computed"));
+    grades.forEach(grade -> headings.add("Claimed, by " + GroupText.words(grade)));
+    headings.add("Removals that still happened");
+    return new PageTable(
+        "Removals avoided, computed and claimed",
+        List.of(
+            "Computed: removals a year before, times the verified working share of the year, less removals that still happened. It may be below zero, and then it stays so in every sum.",
+            "The partners' own claims stand beside it by the evidence given. The two are never added."),
+        headings,
+        years.entrySet().stream()
+            .map(year -> removals(all.where("year", year.getKey()), year.getValue(), grades))
+            .toList());
+  }
+
+  private static List<Cell> removals(Rows year, Map<String, Row> rows, TreeSet<String> grades) {
+    List<Cell> line = new ArrayList<>();
+    line.add(Cell.words(year.key().get("year")));
+    line.add(cell(year, rows, "", Shape.COUNT, "sites"));
+    line.add(cell(year, rows, "", Shape.COUNT, "sites_left_out"));
+    line.add(cell(year, rows, "", Shape.ONE, "avoided_computed"));
+    grades.forEach(grade -> line.add(cell(year, rows, grade, Shape.ONE, "avoided_claimed")));
+    line.add(cell(year, rows, "", Shape.ONE, "removals_reported"));
+    return line;
+  }
+
+  private static Cell cell(
+      Rows year, Map<String, Row> rows, String grade, Shape shape, String column) {
+    Rows own = year.where("evidence", grade);
+    Row row = rows.get(grade);
+    if (row == null) {
+      return Cell.none();
+    }
+    var value = Line.of(row).number(column);
+    return value.isEmpty()
+        ? Cell.missing(own.table(), own.key(), column, row.text(column))
+        : Cell.number(
+            new Figure(
+                own.table(),
+                own.key(),
+                Figure.How.CELL,
+                List.of(column),
+                shape.print(value.getAsDouble())));
+  }
+
+  private static PageTable properties(TablePackage tables) {
+    Rows rows =
+        Rows.of(tables, "properties")
+            .where("grouping", "all")
+            .where("year", "all")
+            .only(row -> !row.text("property_type").equals("all"));
+    return counts(
+            Grid.of(tables, "properties", "property_type")
+                .note(
+                    "A property counts as protected where a device at its site was verified working on at least one day of its span. Each property counts once.")
+                .head("Type", "property_type", GroupText::words))
+        .build("Properties protected, by type, whole record", rows);
+  }
+
+  private static PageTable propertiesByWatershed(TablePackage tables) {
+    Rows rows =
+        Rows.of(tables, "properties")
+            .where("grouping", "watershed")
+            .where("year", "all")
+            .where("property_type", "all");
+    return counts(
+            Grid.of(tables, "properties", "group")
+                .note("A property can lie in two watersheds, so nothing is added up here.")
+                .head("Watershed", "group", group -> GroupText.label("watershed", group)))
+        .build("Properties protected, by watershed, whole record", rows);
+  }
+
+  private static Grid counts(Grid grid) {
+    return grid.number(Shape.COUNT, "properties_recorded", "properties_protected")
+        .number(Shape.ONE, "property_years");
+  }
+}

@@ -1,0 +1,80 @@
+package pondtally.reports.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.chart.ChartFile;
+import pondtally.reports.chart.ChartSet;
+import pondtally.reports.fixture.Browser;
+import pondtally.reports.fixture.TablesFixture;
+import pondtally.reports.table.TablePackage;
+
+/**
+ * The page in a browser: axe-core (Web Content Accessibility Guidelines 2, levels A and AA, and its
+ * best practices) finds nothing, and nothing is asked of any host.
+ */
+class PageGateTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void nothingIsFoundOnAWideLightPage() throws Exception {
+    Browser.needed();
+    List<String> audit = Browser.audit(page(), folder.resolve("audit"), "--window-size=1280,1000");
+    assertClean(audit);
+    assertTrue(audit.contains("DARK false"), audit.toString());
+  }
+
+  @Test
+  void nothingIsFoundOnANarrowDarkPage() throws Exception {
+    Browser.needed();
+    List<String> audit =
+        Browser.audit(
+            page(), folder.resolve("audit"), "--window-size=500,1000", "--force-dark-mode");
+    assertClean(audit);
+    assertTrue(audit.contains("DARK true"), audit.toString());
+  }
+
+  /** The gate is shown failing on faults and a request that are planted. */
+  @Test
+  void plantedFaultsAreFound() throws Exception {
+    Browser.needed();
+    TablePackage tables = TablesFixture.open(folder.resolve("tables"), TablesFixture.empty());
+    String planted =
+        PageFixture.page(tables, folder)
+            .replace(
+                "</main>",
+                "<img src=\"http://127.0.0.1:9/pixel.png\"/><p style=\"color:#ddd;background:#fff\">pale</p></main>");
+    List<String> audit = Browser.audit(planted, folder.resolve("audit"));
+    assertFound(audit, "VIOLATION image-alt");
+    assertFound(audit, "VIOLATION color-contrast");
+    assertFound(audit, "REQUEST http://127.0.0.1:9/pixel.png");
+  }
+
+  private String page() throws Exception {
+    TablePackage tables = TablesFixture.open(folder.resolve("tables"), 60);
+    Path charts = folder.resolve("charts");
+    List<ChartFile> drawn = ChartSet.write(tables, charts);
+    Path file = folder.resolve("report.html");
+    ReportPage.write(tables, charts, drawn, file);
+    return Files.readString(file);
+  }
+
+  private static void assertClean(List<String> audit) {
+    int rules = Integer.parseInt(audit.get(0).replace("CHECKED ", ""));
+    assertTrue(rules > 25, audit.toString());
+    List<String> faults = new ArrayList<>(audit);
+    faults.removeIf(line -> line.startsWith("CHECKED ") || line.startsWith("DARK "));
+    assertEquals(List.of(), faults);
+  }
+
+  private static void assertFound(List<String> audit, String start) {
+    assertTrue(audit.stream().anyMatch(line -> line.startsWith(start)), audit.toString());
+  }
+}
