@@ -22,6 +22,14 @@ public final class CostRules {
   /** Payer named on a line that nobody paid in cash. */
   public static final String IN_KIND = "in-kind";
 
+  /** An order in which sums do not depend on where rows stand in files. */
+  private static final Comparator<CostLine> WHATEVER_THE_FILE =
+      Comparator.comparingInt(CostLine::day)
+          .thenComparing(CostLine::stage)
+          .thenComparing(CostLine::payment)
+          .thenComparingDouble(CostLine::nominalUsd)
+          .thenComparing(CostLine::origin);
+
   private final Prices prices;
   private final double laborRateUsd;
   private final Double volunteerRateUsd;
@@ -45,7 +53,7 @@ public final class CostRules {
       lines.bought(
           material.origin(), day, materialUsd(material), material.paidBy(), material.matchFor());
     }
-    double itemized = lines.lines.stream().mapToDouble(CostLine::nominalUsd).sum();
+    double itemized = lines.lines.stream().mapToDouble(CostLine::nominalUsd).sorted().sum();
     Double difference = null;
     for (Install install : installs) {
       boolean lumpSum = install.installCostUsd() != null && !hasLines(install, installs, materials);
@@ -66,7 +74,7 @@ public final class CostRules {
     for (Visit visit : visits) {
       upkeep(visit, lines);
     }
-    lines.lines.sort(Comparator.comparing(CostLine::origin));
+    lines.lines.sort(WHATEVER_THE_FILE);
     return new DeviceCost(List.copyOf(lines.lines), built, List.copyOf(lines.hours), difference);
   }
 

@@ -82,7 +82,7 @@ record RunSettings(
       int year = settings.baseYear().getAsInt();
       if (!index.covers(year)) {
         throw UserError.input(
-            "program.yaml: `base_year` is %d, but the price index holds %d to %d. Choose a year of the index, or add the year to prices.csv."
+            "program.yaml: `base_year` is %s, but the price index holds %s to %s. Choose a year of the index, or add the year to prices.csv."
                 .formatted(year, index.firstYear(), index.lastYear()));
       }
       return year;
@@ -95,7 +95,7 @@ record RunSettings(
         .orElseThrow(
             () ->
                 UserError.input(
-                    "No year of the price index (%d to %d) is over by the data cut of %s. Set `base_year` in program.yaml."
+                    "No year of the price index (%s to %s) is over by the data cut of %s. Set `base_year` in program.yaml."
                         .formatted(index.firstYear(), index.lastYear(), cut)));
   }
 

@@ -14,7 +14,7 @@ public record RowCounts(long read, long used, long changed, long setAside, long 
     if (Math.min(Math.min(used, changed), Math.min(setAside, duplicate)) < 0
         || read != used + changed + setAside + duplicate) {
       throw new IllegalStateException(
-          "row account does not add up: read %d, used %d, changed %d, set aside %d, duplicate %d"
+          "row account does not add up: read %s, used %s, changed %s, set aside %s, duplicate %s"
               .formatted(read, used, changed, setAside, duplicate));
     }
   }

@@ -93,7 +93,7 @@ final class DateConverter implements CellConverter {
     String why =
         found.equals(Clues.NONE)
             ? "nothing else in this column decides"
-            : "this column holds %d day/month/year and %d month/day/year"
+            : "this column holds %s day/month/year and %s month/day/year"
                 .formatted(found.first(), found.second());
     fault(
         text,
@@ -112,7 +112,7 @@ final class DateConverter implements CellConverter {
   private static String others(int cells) {
     return cells == 1
         ? "this column's other date"
-        : "this column's other %d dates".formatted(cells);
+        : "this column's other %s dates".formatted(cells);
   }
 
   private int read(String text, int day, String why) {

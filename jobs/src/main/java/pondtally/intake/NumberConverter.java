@@ -111,7 +111,7 @@ final class NumberConverter implements CellConverter {
     String why =
         found.equals(Clues.NONE)
             ? "nothing else in this column decides"
-            : "this column holds a decimal point %d times and a decimal comma %d times"
+            : "this column holds a decimal point %s times and a decimal comma %s times"
                 .formatted(found.first(), found.second());
     judge.fault(
         field,
@@ -252,7 +252,7 @@ final class NumberConverter implements CellConverter {
           "",
           Severity.CHANGED,
           IntakeRule.UNIT_CONVERTED,
-          "The heading says %s: %d %s converted to %s."
+          "The heading says %s: %s %s converted to %s."
               .formatted(
                   bareUnit.plural(),
                   converted,

@@ -29,7 +29,7 @@ final class PriceSink implements RowSink {
     judge.setRowAside(
         IntakeRule.REPEATED_YEAR,
         year.toString(),
-        "The year %d has the index %s already, in a row above."
+        "The year %s has the index %s already, in a row above."
             .formatted(year, PlainText.of(level)));
     return false;
   }

@@ -1,6 +1,7 @@
 package pondtally.intake;
 
 import java.time.LocalDate;
+import java.util.Locale;
 
 /**
  * The numbers by which spreadsheets count days: from 1900 (where number 60 is a 29 February that
@@ -28,6 +29,8 @@ final class SerialDay {
     int day = number - OF_1970 + (number <= LEAP_DAY_THAT_NEVER_WAS ? 1 : 0);
     int minute = (int) (minutes % 1440);
     String date = LocalDate.ofEpochDay(day).toString();
-    return minute == 0 ? date : "%s %02d:%02d".formatted(date, minute / 60, minute % 60);
+    return minute == 0
+        ? date
+        : String.format(Locale.ROOT, "%s %02d:%02d", date, minute / 60, minute % 60);
   }
 }

@@ -123,7 +123,7 @@ final class SheetReader {
         null,
         Severity.SET_ASIDE,
         IntakeRule.FILE_UNREADABLE,
-        "Reading stopped after row %d: %s. Rows below it are not counted. Save the file anew and run again."
+        "Reading stopped after row %s: %s. Rows below it are not counted. Save the file anew and run again."
             .formatted(lastRow, broken.getMessage()),
         "");
   }

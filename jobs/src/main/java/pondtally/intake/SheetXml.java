@@ -130,7 +130,7 @@ final class SheetXml extends DefaultHandler {
   private String shared(int index) throws SAXException {
     String shared = book.sharedText(index);
     if (shared == null) {
-      throw new SAXException("a cell points to text number %d, which is absent".formatted(index));
+      throw new SAXException("a cell points to text number %s, which is absent".formatted(index));
     }
     return shared;
   }

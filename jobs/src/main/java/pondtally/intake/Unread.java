@@ -62,7 +62,7 @@ final class Unread {
     return name.table()
         .map(
             table ->
-                "The first %d rows hold no headings of the table %s, which the name says"
+                "The first %s rows hold no headings of the table %s, which the name says"
                     .formatted(HeadingSearch.ROWS, table.name()))
         .orElse("Neither the name nor the headings tell which table this is");
   }
@@ -85,7 +85,7 @@ final class Unread {
         judge,
         Severity.SET_ASIDE,
         IntakeRule.MISSING_COLUMN,
-        "The table %s needs %s, and row %d has no such heading. %s set aside."
+        "The table %s needs %s, and row %s has no such heading. %s set aside."
             .formatted(
                 table.name(), String.join(" and ", missing), headings.row().number, rows(rows)));
     return allSetAside(rows);
@@ -101,7 +101,7 @@ final class Unread {
           firstInk(above.get(0)),
           Severity.NOTICE,
           IntakeRule.ROWS_ABOVE_HEADINGS,
-          "The headings stand in row %d; %s above them %s not read as data."
+          "The headings stand in row %s; %s above them %s not read as data."
               .formatted(
                   headings.row().number, rows(above.size()), above.size() == 1 ? "was" : "were"),
           "");

@@ -95,7 +95,7 @@ final class UnreadColumns {
     return switch (cells) {
       case 0 -> " Nothing stands %s.".formatted(where);
       case 1 -> " 1 cell %s was not read.".formatted(where);
-      default -> " %d cells %s were not read.".formatted(cells, where);
+      default -> " %s cells %s were not read.".formatted(cells, where);
     };
   }
 

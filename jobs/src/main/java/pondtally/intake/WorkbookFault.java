@@ -54,7 +54,7 @@ final class WorkbookFault {
     }
     if (fault instanceof SAXParseException broken) {
       return new IOException(
-          "its content breaks off or is damaged (line %d of a part)"
+          "its content breaks off or is damaged (line %s of a part)"
               .formatted(broken.getLineNumber()),
           fault);
     }

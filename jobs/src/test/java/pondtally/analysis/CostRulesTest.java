@@ -190,7 +190,9 @@ class CostRulesTest {
             List.of(install(1.0, null, null)),
             List.of(line(3, 1, null, 10.0, null, "other fund")),
             List.of());
-    assertEquals("fund", cost.lines().get(0).payer());
-    assertEquals("other fund", cost.lines().get(1).payer());
+    assertEquals(10, cost.lines().get(0).nominalUsd(), 0);
+    assertEquals("other fund", cost.lines().get(0).payer());
+    assertEquals(30, cost.lines().get(1).nominalUsd(), 0);
+    assertEquals("fund", cost.lines().get(1).payer());
   }
 }
