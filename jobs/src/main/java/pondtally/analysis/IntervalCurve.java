@@ -21,6 +21,9 @@ final class IntervalCurve {
   private static final double LEVEL = 0.95;
   private static final int FEWEST_CLUSTERS = 10;
 
+  /** Less than this the solver's tolerance may leave where there is none. */
+  private static final double LEAST_MASS = 1e-9;
+
   private final IntervalEstimate estimate;
   private final RiskTable dated;
   private final double horizonDays;
@@ -81,7 +84,7 @@ final class IntervalCurve {
   /** Innermost intervals in which the curve falls, in order of age. */
   List<IntervalEstimate.Mass> steps() {
     return estimate.masses().stream()
-        .filter(mass -> mass.mass() > 0 && mass.rightDays() < Double.POSITIVE_INFINITY)
+        .filter(mass -> mass.mass() > LEAST_MASS && mass.rightDays() < Double.POSITIVE_INFINITY)
         .toList();
   }
 
