@@ -58,7 +58,7 @@ final class MoneyTables {
     Rows rows = Rows.of(tables, "cost_effectiveness").where("grouping", "all").where("year", "all");
     Grid grid =
         Grid.of(tables, "cost_effectiveness", "group", "measure", "basis")
-            .head("Cost", "measure", GroupText::words)
+            .head("Measure", "measure", GroupText::words)
             .head("Counted", "basis", GroupText::words);
     return unitColumns(grid, "Units of outcome", Shape.ONE)
         .build("What one unit of outcome cost, whole program", rows);

@@ -67,7 +67,7 @@ final class OutcomeTables {
     grades.remove("");
     List<String> headings =
         new ArrayList<>(List.of("Year", "Sites", "Sites left out", "Avoided, computed"));
-    grades.forEach(grade -> headings.add("Claimed, by " + GroupText.words(grade)));
+    grades.forEach(grade -> headings.add(claimed(grade)));
     headings.add("Removals that still happened");
     return new PageTable(
         "Removals avoided, computed and claimed",
@@ -78,6 +78,12 @@ final class OutcomeTables {
         years.entrySet().stream()
             .map(year -> removals(all.where("year", year.getKey()), year.getValue(), grades))
             .toList());
+  }
+
+  private static String claimed(String grade) {
+    return grade.equals("none given")
+        ? "Claimed, no evidence given"
+        : "Claimed, by " + GroupText.words(grade);
   }
 
   private static List<Cell> removals(Rows year, Map<String, Row> rows, TreeSet<String> grades) {

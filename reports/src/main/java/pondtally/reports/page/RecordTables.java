@@ -70,7 +70,7 @@ final class RecordTables {
         .number(Shape.COUNT, "rows_read", "used")
         .number("Used with a change", Shape.COUNT, "changed")
         .number(Shape.COUNT, "set_aside", "duplicate")
-        .build("The same, by partner and file", Rows.of(tables, "row_account"))
+        .build("Rows read, by partner and file", Rows.of(tables, "row_account"))
         .fold();
   }
 

@@ -9,7 +9,7 @@ import pondtally.reports.text.NumberText;
 enum Shape {
   /** A number that is a name, as a year. */
   LABEL(value -> Long.toString((long) value)),
-  COUNT(value -> NumberText.count((long) value)),
+  COUNT(value -> NumberText.decimal(value, 0)),
   DOLLARS(NumberText::dollars),
   ONE(value -> NumberText.decimal(value, 1)),
   TWO(value -> NumberText.decimal(value, 2)),
@@ -59,6 +59,6 @@ enum Shape {
 
   /** The p of a test, never printed as nothing. */
   private static String probability(double p) {
-    return p < 0.0005 ? "under" + "\u00a0" + "0.001" : NumberText.decimal(p, 3);
+    return p < 0.0005 ? "below\u00a00.001" : NumberText.decimal(p, 3);
   }
 }

@@ -65,8 +65,11 @@ final class StateTables {
 
   private static PageTable sites(TablePackage tables) {
     Rows sites = Rows.of(tables, "sites");
-    return Grid.of(tables, "sites", "site_id")
-        .note(
+    Grid grid = Grid.of(tables, "sites", "site_id");
+    if (sites.list().size() > Longest.LINES) {
+      grid.note("The list goes on in program.xlsx and tables/sites.csv.");
+    }
+    return grid.note(
             "Acres are those of the site's pond: two sites on one pond show the same acres, so they are not added up.")
         .head("Site", "site_id", text -> text)
         .words(text -> text, "watershed")

@@ -62,9 +62,7 @@ final class SurvivalTables {
   }
 
   private static Grid columns(Grid grid, Rows rows) {
-    grid.number(Shape.COUNT, "devices", "lives")
-        .number("First failures", Shape.COUNT, "failures")
-        .number(Shape.ONE, "device_years");
+    grid.number(Shape.COUNT, "devices", "lives").number("First failures", Shape.COUNT, "failures");
     List<Line> lines = rows.lines();
     for (int years : YEARS) {
       String name = "survival_" + years + "y";

@@ -93,6 +93,16 @@ class ReportPageTest {
   }
 
   @Test
+  void aListThatIsCutSaysSo() throws Exception {
+    TablePackage tables = TablesFixture.open(folder.resolve("tables"), 1_000);
+    String page = PageFixture.page(tables, folder);
+    assertTrue(page.contains("The list goes on in program.xlsx and tables/sites.csv."));
+    assertFalse(
+        PageFixture.page(TablesFixture.open(folder.resolve("few"), 60), folder)
+            .contains("goes on in program.xlsx and tables/sites.csv"));
+  }
+
+  @Test
   void cautionsAndChartsAreAllThere() throws Exception {
     String text = page(60).getDocumentElement().getTextContent();
     Cautions.all().forEach(caution -> assertTrue(text.contains(caution), caution));
