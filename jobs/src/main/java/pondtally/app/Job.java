@@ -38,6 +38,7 @@ public final class Job {
       JavaSparkContext spark, JobRequest request, ProgramSettings settings, List<InputFile> files) {
     IntakeSettings intake = new IntakeSettings(request.today());
     Inputs inputs = IntakeStage.read(spark, files, intake);
+    UsableInput.require(request.folder(), files, inputs.reports());
     RunSettings run =
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
     JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs);

@@ -15,7 +15,7 @@ import pondtally.table.ResultPackage;
 import pondtally.table.ResultTable;
 
 /** Runs of the job for tests: the sample once for all of them, other folders on demand. */
-final class SampleRun {
+public final class SampleRun {
 
   /** The sample data, from the folder of the module that tests run in. */
   static final Path SAMPLE = Path.of("..", "sample-data");
@@ -25,7 +25,7 @@ final class SampleRun {
   private SampleRun() {}
 
   /** The result of the sample; the job runs once. */
-  static synchronized JobResult sample() {
+  public static synchronized JobResult sample() {
     if (sample == null) {
       sample = of(SAMPLE);
     }
@@ -44,7 +44,7 @@ final class SampleRun {
   }
 
   /** The table of that name as written to its file and read again, headings by name. */
-  static List<CSVRecord> rows(JobResult result, String name) {
+  public static List<CSVRecord> rows(JobResult result, String name) {
     ResultTable table =
         result.tables().stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
     try {
@@ -61,7 +61,7 @@ final class SampleRun {
   }
 
   /** The rows of a CSV file with headings. */
-  static List<CSVRecord> read(Path file) throws IOException {
+  public static List<CSVRecord> read(Path file) throws IOException {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (CSVParser csv = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
       return csv.getRecords();
