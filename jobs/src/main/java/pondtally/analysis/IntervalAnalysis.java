@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import pondtally.analysis.GroupKey.Grouping;
+import pondtally.stats.IntervalCounts;
 import pondtally.stats.IntervalDraws;
 import pondtally.stats.IntervalEstimate;
 import pondtally.stats.Limits;
@@ -24,12 +25,32 @@ import pondtally.stats.SurvivalFigures;
 public final class IntervalAnalysis {
 
   private static final String METHOD = "interval";
+  private static final int MOST_RESAMPLED = 500;
+  private static final int[] ROUNDING_DAYS = {7, 30, 91};
   private static final double[] YEARS = {1, 3, 5, 10};
 
   private final AnalysisSettings settings;
   private final LifeTally lives;
   private final SortedMap<GroupKey, IntervalEstimate> estimates = new TreeMap<>();
+  private final SortedMap<GroupKey, Coarse> coarse = new TreeMap<>();
   private final SortedMap<GroupKey, IntervalCurve> curves = new TreeMap<>();
+
+  /**
+   * The estimate that is resampled: with more than {@link #MOST_RESAMPLED} distinct follow-ups
+   * their ends are first rounded outward, so that limits cost seconds rather than minutes; that
+   * makes them a little wider.
+   */
+  private record Coarse(IntervalEstimate estimate, int roundedToDays) {
+    static Coarse of(IntervalCounts counts, IntervalEstimate fine) {
+      int days = 0;
+      IntervalCounts rounded = counts;
+      for (int i = 0; i < ROUNDING_DAYS.length && rounded.distinct() > MOST_RESAMPLED; i++) {
+        days = ROUNDING_DAYS[i];
+        rounded = counts.roundedOutward(days);
+      }
+      return new Coarse(days == 0 ? fine : IntervalEstimate.of(rounded), days);
+    }
+  }
 
   private IntervalAnalysis(LifeTally lives, AnalysisSettings settings) {
     this.lives = lives;
@@ -39,7 +60,9 @@ public final class IntervalAnalysis {
         .forEach(
             (key, counts) -> {
               if (isEstimated(key)) {
-                estimates.put(key, IntervalEstimate.of(counts));
+                IntervalEstimate estimate = IntervalEstimate.of(counts);
+                estimates.put(key, estimate);
+                coarse.put(key, Coarse.of(counts, estimate));
               }
             });
   }
@@ -58,9 +81,12 @@ public final class IntervalAnalysis {
   /** An empty second pass over the clusters. */
   IntervalSpreads spreads() {
     IntervalSpreads spreads = new IntervalSpreads(settings.seed());
-    estimates.forEach(
-        (key, estimate) ->
-            spreads.expect(key, IntervalDraws.of(estimate, IntervalSpreads.RESAMPLES)));
+    coarse.forEach(
+        (key, c) ->
+            spreads.expect(
+                key,
+                IntervalDraws.ofRounded(
+                    c.estimate(), c.roundedToDays(), IntervalSpreads.RESAMPLES)));
     return spreads;
   }
 
@@ -76,6 +102,7 @@ public final class IntervalAnalysis {
                 key,
                 new IntervalCurve(
                     estimate,
+                    coarse.get(key).estimate(),
                     lives.failures(key),
                     second.intervals().draws(key),
                     second.intervals().clusters(key),
@@ -159,7 +186,8 @@ public final class IntervalAnalysis {
         s[9],
         s[10],
         s[11],
-        Cells.of(supported));
+        Cells.of(supported),
+        estimates.get(key).roundedToDays());
   }
 
   /** Years by which a curve or one of its limits is at or below one half; null past the support. */

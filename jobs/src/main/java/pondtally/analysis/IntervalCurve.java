@@ -25,6 +25,7 @@ final class IntervalCurve {
   private static final double LEAST_MASS = 1e-9;
 
   private final IntervalEstimate estimate;
+  private final IntervalEstimate coarse;
   private final RiskTable dated;
   private final double horizonDays;
   private final boolean limited;
@@ -43,18 +44,22 @@ final class IntervalCurve {
   /**
    * Draws the resamples.
    *
+   * @param coarse the estimate that is resampled, itself or one of rounded ends; its deviations are
+   *     taken for those of the estimate
    * @param dated the same lives with failures dated, for how many were at risk
    * @param ages days at which figures will be asked for, beside the steps of the curve
    * @param horizonDays to which mean life is counted
    */
   IntervalCurve(
       IntervalEstimate estimate,
+      IntervalEstimate coarse,
       RiskTable dated,
       IntervalDraws draws,
       long clusters,
       double[] ages,
       double horizonDays) {
     this.estimate = estimate;
+    this.coarse = coarse;
     this.dated = dated;
     this.horizonDays = horizonDays;
     limited = clusters >= FEWEST_CLUSTERS;
@@ -64,18 +69,27 @@ final class IntervalCurve {
             .sorted()
             .distinct()
             .toArray();
-    shares = new double[limited ? draws.resamples() : 0][];
+    shares = new double[limited ? draws.resamples() : 0][days.length];
     means = new double[shares.length];
-    IntStream.range(0, shares.length).parallel().forEach(r -> resample(r, draws.weights(r)));
+    double[] fine = IntervalShares.at(estimate, days);
+    double[] rough = IntervalShares.at(coarse, days);
+    IntStream.range(0, shares.length)
+        .parallel()
+        .forEach(r -> resample(r, draws.weights(r), fine, rough));
   }
 
-  private void resample(int r, double[] weights) {
+  private void resample(int r, double[] weights, double[] fine, double[] rough) {
     if (Arrays.stream(weights).sum() > 0) {
-      IntervalEstimate resampled = estimate.reweighted(weights);
-      shares[r] = IntervalShares.at(resampled, days);
-      means[r] = IntervalShares.meanLife(resampled, horizonDays);
+      IntervalEstimate resampled = coarse.reweighted(weights);
+      double[] drawn = IntervalShares.at(resampled, days);
+      for (int i = 0; i < days.length; i++) {
+        shares[r][i] = Math.min(1, Math.max(0, drawn[i] + (fine[i] - rough[i])));
+      }
+      means[r] =
+          IntervalShares.meanLife(resampled, horizonDays)
+              + IntervalShares.meanLife(estimate, horizonDays)
+              - IntervalShares.meanLife(coarse, horizonDays);
     } else {
-      shares[r] = new double[days.length];
       Arrays.fill(shares[r], Double.NaN);
       means[r] = Double.NaN;
     }

@@ -59,7 +59,8 @@ public final class SurvivalAnalysis {
       Double survival10y,
       Double survival10yLower,
       Double survival10yUpper,
-      Double supportedDays) {}
+      Double supportedDays,
+      Integer roundedToDays) {}
 
   /** The rows of the result table {@code survival_curves}: every age at which a life ended. */
   public static List<CurveRow> curves(LifeTally tally) {
@@ -128,7 +129,8 @@ public final class SurvivalAnalysis {
         s[9],
         s[10],
         s[11],
-        Cells.of(figures.lastTime()));
+        Cells.of(figures.lastTime()),
+        null);
   }
 
   /** Share not failed with its lower and upper limit at each number of years. */

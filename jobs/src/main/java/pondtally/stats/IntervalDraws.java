@@ -17,15 +17,27 @@ public final class IntervalDraws implements Serializable {
   private final int roundedToDays;
   private final int[][] weights;
 
-  private IntervalDraws(IntervalEstimate estimate, int resamples) {
+  private IntervalDraws(IntervalEstimate estimate, int roundedToDays, int resamples) {
     rows = new ArrayList<>(estimate.rows());
-    roundedToDays = estimate.roundedToDays();
+    this.roundedToDays = roundedToDays;
     weights = new int[resamples][rows.size()];
   }
 
   /** No lives yet, for the follow-ups of an estimate. */
   public static IntervalDraws of(IntervalEstimate estimate, int resamples) {
-    return new IntervalDraws(estimate, resamples);
+    return new IntervalDraws(estimate, estimate.roundedToDays(), resamples);
+  }
+
+  /**
+   * The same for an estimate of counts that were rounded outward beforehand; lives are added as
+   * they were before it.
+   */
+  public static IntervalDraws ofRounded(
+      IntervalEstimate estimate, int roundedToDays, int resamples) {
+    if (estimate.roundedToDays() != 0) {
+      throw new IllegalArgumentException("an estimate that was rounded twice");
+    }
+    return new IntervalDraws(estimate, roundedToDays, resamples);
   }
 
   /**
