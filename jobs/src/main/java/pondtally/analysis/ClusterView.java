@@ -30,11 +30,13 @@ public final class ClusterView {
   private final SortedMap<GroupKey, List<DeviceHistory>> byGroup = new TreeMap<>();
   private final Map<String, List<GroupKey>> groupsOfDevice = new HashMap<>();
   private final Map<String, DeviceCost> costs;
+  private final Prices prices;
 
   public ClusterView(ClusterHistory history, Groups groups, CostRules costRules) {
     this.history = history;
     this.groups = groups;
     this.costs = costs(history.records(), costRules);
+    this.prices = costRules.prices();
     for (SiteHistory site : history.sites()) {
       sites.put(site.site().siteId(), site);
       for (DeviceHistory device : site.devices()) {
@@ -68,6 +70,11 @@ public final class ClusterView {
   /** The groups of one device, as first installed. */
   public List<GroupKey> groupsOf(DeviceHistory device) {
     return groupsOfDevice.get(device.deviceId());
+  }
+
+  /** What turns dollars of a year into dollars of the base year. */
+  public Prices prices() {
+    return prices;
   }
 
   /** What one device cost. */

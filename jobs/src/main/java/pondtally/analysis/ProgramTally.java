@@ -21,6 +21,7 @@ public final class ProgramTally implements Serializable {
   private final CompletenessTally completeness;
   private final FundingTally funding = new FundingTally();
   private final EstimatedTally estimated = new EstimatedTally();
+  private final BenefitTally benefits;
 
   public ProgramTally(AnalysisSettings settings) {
     lives = new LifeTally(settings.rules().dating());
@@ -31,6 +32,7 @@ public final class ProgramTally implements Serializable {
     properties = new PropertyTally(settings);
     effects = new EffectTally(settings);
     completeness = new CompletenessTally(settings);
+    benefits = new BenefitTally(settings);
   }
 
   /** Counts a cluster; returns what it contributed to each unit cost. */
@@ -44,6 +46,7 @@ public final class ProgramTally implements Serializable {
     completeness.add(cluster);
     funding.add(cluster);
     estimated.add(cluster);
+    benefits.add(cluster);
     return effects.add(cluster);
   }
 
@@ -59,6 +62,7 @@ public final class ProgramTally implements Serializable {
     completeness.merge(other.completeness);
     funding.merge(other.funding);
     estimated.merge(other.estimated);
+    benefits.merge(other.benefits);
   }
 
   public LifeTally lives() {
@@ -99,5 +103,9 @@ public final class ProgramTally implements Serializable {
 
   public EstimatedTally estimated() {
     return estimated;
+  }
+
+  public BenefitTally benefits() {
+    return benefits;
   }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
+import pondtally.analysis.BenefitAnalysis;
+import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FundingRows;
@@ -84,7 +86,10 @@ public final class AnalysisStage {
   private static List<ResultTable> money(
       ClusterOutcome outcome, ProgramChecks.Checked program, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
+    BenefitFits fits = BenefitFits.of(tally.benefits());
     return List.of(
+        RecordRows.table("benefit_cost", BenefitAnalysis.rows(tally.benefits(), fits, settings)),
+        RecordRows.table("benefit_years", BenefitAnalysis.years(tally.benefits(), fits, settings)),
         RecordRows.table(
             "funding",
             FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));
