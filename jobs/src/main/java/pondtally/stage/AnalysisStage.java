@@ -15,8 +15,10 @@ import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.RateAnalysis;
+import pondtally.analysis.SensitivityAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
+import pondtally.analysis.WorklistAnalysis;
 import pondtally.check.CheckSettings;
 import pondtally.check.ProgramChecks;
 import pondtally.record.Budget;
@@ -90,6 +92,8 @@ public final class AnalysisStage {
     return List.of(
         RecordRows.table("benefit_cost", BenefitAnalysis.rows(tally.benefits(), fits, settings)),
         RecordRows.table("benefit_years", BenefitAnalysis.years(tally.benefits(), fits, settings)),
+        RecordRows.table("sensitivity", SensitivityAnalysis.rows(tally.benefits(), fits, settings)),
+        RecordRows.table("worklist", WorklistAnalysis.rows(outcome.worklist(), fits, settings)),
         RecordRows.table(
             "funding",
             FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));

@@ -7,6 +7,7 @@ import pondtally.analysis.DeviceRow;
 import pondtally.analysis.EffectInfluence;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SiteRow;
+import pondtally.analysis.WorklistDevice;
 import pondtally.check.Finding;
 import pondtally.check.Verdict;
 
@@ -20,6 +21,7 @@ final class ClusterOutcome implements Serializable {
   private final ProgramTally tally;
   private final List<DeviceRow> devices = new ArrayList<>();
   private final List<SiteRow> sites = new ArrayList<>();
+  private final List<WorklistDevice> worklist = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private EffectInfluence influence;
@@ -38,6 +40,10 @@ final class ClusterOutcome implements Serializable {
 
   List<SiteRow> sites() {
     return sites;
+  }
+
+  List<WorklistDevice> worklist() {
+    return worklist;
   }
 
   List<Finding> findings() {
@@ -62,6 +68,7 @@ final class ClusterOutcome implements Serializable {
     tally.merge(other.tally);
     devices.addAll(other.devices);
     sites.addAll(other.sites);
+    worklist.addAll(other.worklist);
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

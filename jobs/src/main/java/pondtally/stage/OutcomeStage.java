@@ -16,6 +16,7 @@ import pondtally.analysis.Groups;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SiteRow;
+import pondtally.analysis.WorklistDevice;
 import pondtally.check.CheckSettings;
 import pondtally.check.CheckedCluster;
 import pondtally.check.ClusterChecks;
@@ -86,6 +87,7 @@ public final class OutcomeStage {
       effects.addAll(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
+      outcome.worklist().addAll(WorklistDevice.of(view, settings));
     }
     return new Part(outcome, effects);
   }
