@@ -32,11 +32,13 @@ public final class ClusterView {
   private final SortedMap<GroupKey, List<DeviceHistory>> byGroup = new TreeMap<>();
   private final Map<String, List<GroupKey>> groupsOfDevice = new HashMap<>();
   private final Map<String, DeviceCost> costs;
+  private final Prices prices;
 
   public ClusterView(ClusterHistory history, Groups groups, CostRules costRules) {
     this.history = history;
     this.groups = groups;
     this.costs = costs(history.records(), costRules);
+    this.prices = costRules.prices();
     for (SiteHistory site : history.sites()) {
       sites.put(site.site().siteId(), site);
       for (DeviceHistory device : site.devices()) {
@@ -105,6 +107,11 @@ public final class ClusterView {
                 .keys()
                 .add(key));
     return subsets.values();
+  }
+
+  /** What turns dollars of a year into dollars of the base year. */
+  public Prices prices() {
+    return prices;
   }
 
   /** What one device cost. */

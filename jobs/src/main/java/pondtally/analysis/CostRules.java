@@ -40,6 +40,11 @@ public final class CostRules {
     this.volunteerRateUsd = volunteerRateUsd;
   }
 
+  /** What turns dollars of a year into dollars of the base year. */
+  public Prices prices() {
+    return prices;
+  }
+
   /**
    * The cost of one device from its rows.
    *

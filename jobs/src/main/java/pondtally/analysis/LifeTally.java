@@ -2,10 +2,8 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -53,7 +51,7 @@ public final class LifeTally implements Serializable {
   }
 
   private void add(ClusterView cluster, DeviceHistory device) {
-    Set<GroupKey> seen = new HashSet<>();
+    boolean counted = false;
     for (Life life : device.lives()) {
       double entry = life.entryAge() / 2.0;
       double exit = life.exitAge(dating) / 2.0;
@@ -70,10 +68,12 @@ public final class LifeTally implements Serializable {
               .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
               .add(0, exit, outcome(life));
         }
-        if (seen.add(key)) {
+        if (!counted) {
+          // In the groups of its first followed life alone, so that devices add up.
           devices.merge(key, 1L, Long::sum);
         }
       }
+      counted = true;
     }
   }
 

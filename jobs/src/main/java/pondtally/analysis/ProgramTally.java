@@ -25,6 +25,7 @@ public final class ProgramTally implements Serializable {
   private final CompletenessTally completeness;
   private final FundingTally funding = new FundingTally();
   private final EstimatedTally estimated = new EstimatedTally();
+  private final BenefitTally benefits;
 
   public ProgramTally(AnalysisSettings settings) {
     dating = settings.rules().dating();
@@ -36,6 +37,7 @@ public final class ProgramTally implements Serializable {
     properties = new PropertyTally(settings);
     effects = new EffectTally(settings);
     completeness = new CompletenessTally(settings);
+    benefits = new BenefitTally(settings);
   }
 
   /** Counts a cluster; returns what it contributed, for the second pass. */
@@ -53,6 +55,7 @@ public final class ProgramTally implements Serializable {
     completeness.add(cluster);
     funding.add(cluster);
     estimated.add(cluster);
+    benefits.add(cluster);
     return new ClusterPart(
         cluster.history().records().cluster(), effects.add(cluster), parts, devices);
   }
@@ -71,6 +74,7 @@ public final class ProgramTally implements Serializable {
     completeness.merge(other.completeness);
     funding.merge(other.funding);
     estimated.merge(other.estimated);
+    benefits.merge(other.benefits);
   }
 
   public LifeTally lives() {
@@ -119,5 +123,9 @@ public final class ProgramTally implements Serializable {
 
   public EstimatedTally estimated() {
     return estimated;
+  }
+
+  public BenefitTally benefits() {
+    return benefits;
   }
 }

@@ -1,9 +1,9 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.GroupKey.Grouping;
@@ -75,7 +75,7 @@ public final class RateTally implements Serializable {
   }
 
   private void addDevice(ClusterView cluster, DeviceHistory device) {
-    Map<GroupKey, SortedMap<String, Counts>> own = new HashMap<>();
+    Set<String> yearsSeen = new HashSet<>();
     for (Life life : device.lives()) {
       Stretches exposed = device.exposure(life);
       List<Failure> failures =
@@ -84,27 +84,24 @@ public final class RateTally implements Serializable {
         continue;
       }
       List<GroupKey> keys = cluster.groupsOf(device, life);
-      SortedMap<String, Counts> byYear = byYear(exposed, failures);
+      byYear(exposed, failures)
+          .forEach((year, own) -> addYear(keys, year, own, yearsSeen.add(year)));
       for (GroupKey key : keys) {
-        mergeYears(own.computeIfAbsent(key, k -> new TreeMap<>()), byYear);
         for (Failure failure : failures) {
           causes.computeIfAbsent(key, k -> new TreeMap<>()).merge(failure.cause(), 1L, Long::sum);
         }
       }
       addAges(keys, life, exposed, failures);
     }
-    own.forEach((key, byYear) -> byYear.forEach((year, more) -> addOnce(count(key, year), more)));
   }
 
-  /** One device's counts: it is one device in each year, however many lives it had. */
-  private static void addOnce(Counts counts, Counts ofOneDevice) {
-    counts.devices++;
-    counts.failures += ofOneDevice.failures;
-    counts.exposureHalfDays += ofOneDevice.exposureHalfDays;
-  }
-
-  private static void mergeYears(SortedMap<String, Counts> into, SortedMap<String, Counts> byYear) {
-    byYear.forEach((year, more) -> into.computeIfAbsent(year, y -> new Counts()).merge(more));
+  /** A device is one device in each year, in the groups of its first life there, so that devices add up. */
+  private void addYear(List<GroupKey> keys, String year, Counts own, boolean isFirst) {
+    for (GroupKey key : keys) {
+      Counts counts = count(key, year);
+      counts.merge(own);
+      counts.devices += isFirst ? 1 : 0;
+    }
   }
 
   private SortedMap<String, Counts> byYear(Stretches exposed, List<Failure> failures) {

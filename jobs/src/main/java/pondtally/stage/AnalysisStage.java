@@ -5,6 +5,8 @@ import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
+import pondtally.analysis.BenefitAnalysis;
+import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FitAnalysis;
@@ -18,8 +20,10 @@ import pondtally.analysis.RateAnalysis;
 import pondtally.analysis.RateRatioAnalysis;
 import pondtally.analysis.RepeatAnalysis;
 import pondtally.analysis.SampleSizeAnalysis;
+import pondtally.analysis.SensitivityAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
+import pondtally.analysis.WorklistAnalysis;
 import pondtally.check.CheckSettings;
 import pondtally.check.ProgramChecks;
 import pondtally.record.Budget;
@@ -99,7 +103,12 @@ public final class AnalysisStage {
   private static List<ResultTable> money(
       ClusterOutcome outcome, ProgramChecks.Checked program, AnalysisSettings settings) {
     ProgramTally tally = outcome.tally();
+    BenefitFits fits = BenefitFits.of(tally.benefits());
     return List.of(
+        RecordRows.table("benefit_cost", BenefitAnalysis.rows(tally.benefits(), fits, settings)),
+        RecordRows.table("benefit_years", BenefitAnalysis.years(tally.benefits(), fits, settings)),
+        RecordRows.table("sensitivity", SensitivityAnalysis.rows(tally.benefits(), fits, settings)),
+        RecordRows.table("worklist", WorklistAnalysis.rows(outcome.worklist(), fits, settings)),
         RecordRows.table(
             "funding",
             FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));

@@ -8,6 +8,7 @@ import pondtally.analysis.FittedModels;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
+import pondtally.analysis.WorklistDevice;
 import pondtally.check.Finding;
 import pondtally.check.Verdict;
 
@@ -21,6 +22,7 @@ final class ClusterOutcome implements Serializable {
   private final ProgramTally tally;
   private final List<DeviceRow> devices = new ArrayList<>();
   private final List<SiteRow> sites = new ArrayList<>();
+  private final List<WorklistDevice> worklist = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
@@ -40,6 +42,10 @@ final class ClusterOutcome implements Serializable {
 
   List<SiteRow> sites() {
     return sites;
+  }
+
+  List<WorklistDevice> worklist() {
+    return worklist;
   }
 
   List<Finding> findings() {
@@ -70,6 +76,7 @@ final class ClusterOutcome implements Serializable {
     tally.merge(other.tally);
     devices.addAll(other.devices);
     sites.addAll(other.sites);
+    worklist.addAll(other.worklist);
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

@@ -18,6 +18,7 @@ import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
+import pondtally.analysis.WorklistDevice;
 import pondtally.check.CheckSettings;
 import pondtally.check.CheckedCluster;
 import pondtally.check.ClusterChecks;
@@ -90,6 +91,7 @@ public final class OutcomeStage {
       parts.add(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
+      outcome.worklist().addAll(WorklistDevice.of(view, settings));
     }
     return new Part(SerializationUtils.serialize(outcome), SerializationUtils.serialize(parts));
   }

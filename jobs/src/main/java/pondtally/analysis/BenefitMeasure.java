@@ -1,0 +1,45 @@
+package pondtally.analysis;
+
+/** What is added up over devices for benefit against cost. Dollars are of the base year. */
+enum BenefitMeasure {
+  /** Everything spent on devices of sites that count, up to the data cut. */
+  COST_USD(true),
+  /** Damage that verified functional time of those sites avoided. */
+  BENEFIT_USD(true),
+  /** Verified functional site-years of those sites. */
+  SITE_YEARS(false),
+  /** Devices whose building cost is known, and that cost. */
+  BUILDS(true),
+  BUILD_USD(true),
+  /** Visits of known cost that neither repaired a failure nor replaced the device. */
+  VISITS(true),
+  VISIT_USD(true),
+  /** Visits of known cost that put a failed device back to work. */
+  REPAIRS(true),
+  REPAIR_USD(true),
+  /** Visits of known cost that replaced the device. */
+  REPLACEMENTS(true),
+  REPLACEMENT_USD(true),
+  /** Devices at sites of known damage, and their share of a year's damage. */
+  AT_DAMAGE(true),
+  DAMAGE_USD(true),
+  /** Paid hours at the labor rate within the costs above. */
+  BUILD_LABOR_USD(false),
+  VISIT_LABOR_USD(false),
+  REPAIR_LABOR_USD(false),
+  REPLACEMENT_LABOR_USD(false),
+  /** Failures ended by repair, and by replacement. */
+  REPAIRED(false),
+  REPLACED(false);
+
+  private final boolean resampled;
+
+  BenefitMeasure(boolean resampled) {
+    this.resampled = resampled;
+  }
+
+  /** Whether it is added up in every resample as well. */
+  boolean resampled() {
+    return resampled;
+  }
+}
