@@ -81,7 +81,7 @@ final class ColumnsEntry {
   private SheetMap map() {
     if (table == null) {
       return new SheetMap(
-          null, true, 0, null, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), null);
+          null, true, 0, null, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), null);
     }
     int headerRow = headerRow();
     DecimalMark decimal = ColumnsFile.decimal(keys);
@@ -96,6 +96,7 @@ final class ColumnsEntry {
         units,
         codes(),
         dates(),
+        Map.of(),
         decimal == null ? others.decimal() : decimal);
   }
 

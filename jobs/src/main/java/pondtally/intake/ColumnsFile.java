@@ -68,6 +68,7 @@ final class ColumnsFile {
             Map.of(),
             Map.of(),
             dates,
+            Map.of(),
             decimal(root));
     List<ColumnsMap.Entry> entries = new ArrayList<>();
     if (root.containsKey("tables")) {

@@ -11,14 +11,17 @@ import pondtally.check.UserError;
 final class ColumnsFiles {
 
   private final Map<String, ColumnsMap> byFolder = new HashMap<>();
+  private final ColumnsMap others;
   private final Map<String, String> pathByFolder = new HashMap<>();
 
   /**
    * Reads them.
    *
    * @param paths where they lie below the program folder
+   * @param aliases the id that counts, by field and by the id that is written
    */
-  ColumnsFiles(Path folder, List<String> paths) {
+  ColumnsFiles(Path folder, List<String> paths, Map<String, Map<String, String>> aliases) {
+    others = ColumnsMap.NONE.with(aliases);
     for (String path : paths) {
       String partner = folderOf(path);
       if (partner.length() < path.lastIndexOf('/')) {
@@ -31,7 +34,7 @@ final class ColumnsFiles {
         throw UserError.input(
             "%s and %s are in one folder. Expected one of them.".formatted(other, path));
       }
-      byFolder.put(partner, ColumnsFile.read(folder.resolve(path), path));
+      byFolder.put(partner, ColumnsFile.read(folder.resolve(path), path).with(aliases));
     }
   }
 
@@ -47,7 +50,7 @@ final class ColumnsFiles {
 
   /** What is stated about the files of a folder. */
   ColumnsMap of(String partnerFolder) {
-    return byFolder.getOrDefault(partnerFolder, ColumnsMap.NONE);
+    return byFolder.getOrDefault(partnerFolder, others);
   }
 
   /** Stops at an entry that is about no file: it would be lost in silence. */

@@ -2,6 +2,7 @@ package pondtally.intake;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -34,6 +35,20 @@ record ColumnsMap(String partner, List<Entry> entries, SheetMap others, TextForm
     boolean fitsSheet(String sheet) {
       return sheets == null || fits(sheets, sheet);
     }
+  }
+
+  /** The same with the ids that {@code aliases.csv} merges. */
+  ColumnsMap with(Map<String, Map<String, String>> merged) {
+    return new ColumnsMap(
+        partner,
+        entries.stream()
+            .map(
+                entry ->
+                    new Entry(
+                        entry.line, entry.files, entry.sheets, entry.map.with(merged), entry.text))
+            .toList(),
+        others.with(merged),
+        text);
   }
 
   /** The map of a sheet. */

@@ -67,7 +67,10 @@ final class Converters {
     }
     CellConverter usual = usual(column, match);
     Map<String, String> meanings = map.codes().get(field.name());
-    return meanings == null ? usual : new MappedCodes(field, meanings, usual, judge);
+    CellConverter mapped =
+        meanings == null ? usual : new MappedCodes(field, meanings, usual, judge);
+    Map<String, String> sameAs = map.aliases().get(field.name());
+    return sameAs == null ? mapped : new MergedIds(field, sameAs, mapped, judge);
   }
 
   private CellConverter usual(int column, HeadingMatch match) {

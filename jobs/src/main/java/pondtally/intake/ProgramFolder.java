@@ -40,7 +40,7 @@ public final class ProgramFolder {
     }
     List<String> columns = new ArrayList<>();
     List<String> paths = paths(folder, columns);
-    ColumnsFiles maps = new ColumnsFiles(folder, columns);
+    ColumnsFiles maps = new ColumnsFiles(folder, columns, Aliases.read(folder));
     List<InputFile> files = numbered(folder, paths, maps);
     if (files.stream().noneMatch(ProgramFolder::isRead)) {
       throw UserError.input(

@@ -21,6 +21,7 @@ import pondtally.schema.Unit;
  * @param units unit of bare numbers, by field
  * @param codes what a cell stands for, by field and by {@link NamedColumn#key} of the cell
  * @param dates order of dates, by field; under {@link #ANY} for all
+ * @param aliases the id that counts, by field and by the id that is written
  * @param decimal decimal mark of numbers; null: it is found out
  */
 record SheetMap(
@@ -33,6 +34,7 @@ record SheetMap(
     Map<String, Unit> units,
     Map<String, Map<String, String>> codes,
     Map<String, DateOrder> dates,
+    Map<String, Map<String, String>> aliases,
     DecimalMark decimal)
     implements Serializable {
 
@@ -42,7 +44,14 @@ record SheetMap(
 
   static final SheetMap NONE =
       new SheetMap(
-          null, false, SEARCHED, null, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), null);
+          null, false, SEARCHED, null, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+          null);
+
+  /** The same with the ids that {@code aliases.csv} merges. */
+  SheetMap with(Map<String, Map<String, String>> merged) {
+    return new SheetMap(
+        table, isSkipped, headerRow, stopAt, columns, values, units, codes, dates, merged, decimal);
+  }
 
   /** The table that is stated. */
   Optional<TableSchema> tableSchema() {
