@@ -26,23 +26,24 @@ record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int wid
    */
   record Ignored(String heading, FieldSchema twin, int usedColumn) {}
 
-  private record Candidate(int column, String heading, HeadingMatch match) {}
+  private record Candidate(int column, String heading, HeadingMatch match, boolean isNamed) {}
 
   static Binding of(Headings headings, SheetClues clues, RowJudge judge) {
     RawRow row = headings.row();
-    Converters converters = new Converters(headings.table(), clues, judge);
+    SheetMap map = headings.map();
+    Converters converters = new Converters(headings.table(), clues, map, judge);
     Map<String, List<Candidate>> byField = new TreeMap<>();
     TreeMap<Integer, Ignored> ignored = new TreeMap<>();
     int width = 0;
-    for (int i = 0; i < row.width; i++) {
+    for (int i = 0; i < map.widthOf(row); i++) {
       String heading = Blank.clean(row.cell(i));
-      Optional<HeadingMatch> match = headings.table().match(heading);
-      width = heading.isEmpty() ? width : i + 1;
+      Optional<HeadingMatch> match = map.match(headings.table(), i, heading);
+      width = heading.isEmpty() && match.isEmpty() ? width : i + 1;
       if (match.isPresent()) {
         byField
             .computeIfAbsent(match.get().field().name(), name -> new ArrayList<>())
-            .add(new Candidate(i, heading, match.get()));
-      } else {
+            .add(new Candidate(i, heading, match.get(), map.names(i, heading)));
+      } else if (!map.names(i, heading)) {
         ignored.put(i, new Ignored(heading, null, i));
       }
     }
@@ -50,16 +51,21 @@ record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int wid
     List<BoundColumn> columns = new ArrayList<>();
     byField.values().forEach(same -> columns.add(bind(same, ignored, converters)));
     columns.sort(Comparator.comparingInt(BoundColumn::column));
+    AbsentHeadings.report(headings, byField.keySet(), judge);
     return new Binding(columns, ignored, width);
   }
 
-  /** Binds the best of the columns that stand for one field: its own name first, then the order. */
+  /**
+   * Binds the best of the columns that stand for one field: one that columns.yaml names first, then
+   * the field's own name, then the order.
+   */
   private static BoundColumn bind(
       List<Candidate> same, Map<Integer, Ignored> ignored, Converters converters) {
     Candidate best =
         same.stream()
-            .filter(candidate -> candidate.match().isOwnName())
+            .filter(Candidate::isNamed)
             .findFirst()
+            .or(() -> same.stream().filter(other -> other.match().isOwnName()).findFirst())
             .orElse(same.get(0));
     FieldSchema field = best.match().field();
     for (Candidate other : same) {
@@ -68,7 +74,9 @@ record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int wid
       }
     }
     CellConverter converter = converters.of(best.column(), best.match());
-    return new BoundColumn(best.column(), field, best.heading(), converter);
+    String heading =
+        best.heading().isEmpty() ? NamedColumn.placeName(best.column()) : best.heading();
+    return new BoundColumn(best.column(), field, heading, converter);
   }
 
   /** The partner's own heading for each field, by the field's name. */

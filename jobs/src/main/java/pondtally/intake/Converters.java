@@ -1,6 +1,7 @@
 package pondtally.intake;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import pondtally.schema.FieldSchema;
 import pondtally.schema.FieldType;
@@ -49,11 +50,13 @@ final class Converters {
 
   private final RecordFactory factory;
   private final SheetClues clues;
+  private final SheetMap map;
   private final RowJudge judge;
 
-  Converters(TableSchema table, SheetClues clues, RowJudge judge) {
+  Converters(TableSchema table, SheetClues clues, SheetMap map, RowJudge judge) {
     this.factory = RecordFactory.of(table.name());
     this.clues = clues;
+    this.map = map;
     this.judge = judge;
   }
 
@@ -62,11 +65,21 @@ final class Converters {
     if (hasClues(field.type())) {
       clues.watch(column, field.type());
     }
+    CellConverter usual = usual(column, match);
+    Map<String, String> meanings = map.codes().get(field.name());
+    CellConverter mapped =
+        meanings == null ? usual : new MappedCodes(field, meanings, usual, judge);
+    Map<String, String> sameAs = map.aliases().get(field.name());
+    return sameAs == null ? mapped : new MergedIds(field, sameAs, mapped, judge);
+  }
+
+  private CellConverter usual(int column, HeadingMatch match) {
+    FieldSchema field = match.field();
     return switch (field.type()) {
       case STRING -> text(field);
       case BOOLEAN -> new YesNoConverter(field, judge);
       case DATE ->
-          new DateConverter(field, column, DateOrder.stated(match.comment()), clues, judge);
+          new DateConverter(field, column, map.order(field, match.comment()), clues, judge);
       case NUMBER -> number(column, match);
       case INTEGER, YEAR -> new WholeConverter(field, number(column, match), judge);
     };
@@ -85,8 +98,10 @@ final class Converters {
     FieldSchema field = match.field();
     Unit unit = match.unit() == null ? field.unit() : match.unit();
     String refused = refusedUnit(match);
-    Unit bareUnit = refused == null ? unit : field.unit();
-    return new NumberConverter(field, column, bareUnit, refused, clues, judge);
+    String unitBy = map.units().containsKey(field.name()) ? "columns.yaml" : "The heading";
+    NumberForm form =
+        new NumberForm(refused == null ? unit : field.unit(), unitBy, refused, map.decimal());
+    return new NumberConverter(field, column, form, clues, judge);
   }
 
   /** The unit of a heading that cannot be one of the field; null: none. */

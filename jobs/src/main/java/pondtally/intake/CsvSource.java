@@ -1,6 +1,7 @@
 package pondtally.intake;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +22,15 @@ final class CsvSource implements SheetSource {
     this.separator = separator;
   }
 
-  /** Opens the file and decides encoding and separator. */
-  static CsvSource of(Path path) throws IOException {
-    TextEncoding encoding = TextEncoding.of(path);
+  /** Opens the file and decides encoding and separator, where they are not stated. */
+  static CsvSource of(Path path, TextForm form) throws IOException {
+    TextEncoding encoding =
+        form.encoding() == null
+            ? TextEncoding.of(path)
+            : TextEncoding.stated(path, Charset.forName(form.encoding()));
+    if (form.delimiter() != null) {
+      return new CsvSource(path, encoding, form.delimiter());
+    }
     List<String> sample = new ArrayList<>();
     try (LineReader lines = new LineReader(encoding.open(path))) {
       String line = lines.next();

@@ -10,14 +10,15 @@ final class DateConverter implements CellConverter {
 
   private final FieldSchema field;
   private final int column;
-  private final DateOrder stated;
+  private final StatedOrder stated;
   private final SheetClues clues;
   private final RowJudge judge;
 
   /**
-   * @param stated the order that the heading states; null: none
+   * @param stated the order that needs not be found out; null: none
    */
-  DateConverter(FieldSchema field, int column, DateOrder stated, SheetClues clues, RowJudge judge) {
+  DateConverter(
+      FieldSchema field, int column, StatedOrder stated, SheetClues clues, RowJudge judge) {
     this.field = field;
     this.column = column;
     this.stated = stated;
@@ -69,10 +70,11 @@ final class DateConverter implements CellConverter {
       return none(text, " is not a real date.", "");
     }
     if (stated != null) {
-      int day = stated == DateOrder.DAY_FIRST ? date.dayFirst() : date.monthFirst();
+      int day = stated.order() == DateOrder.DAY_FIRST ? date.dayFirst() : date.monthFirst();
       return day == IsoDay.NONE
-          ? none(text, " is not a real date in the order that the heading states.", "")
-          : read(text, day, ": " + stated.words() + ", as the heading says.");
+          ? none(
+              text, " is not a real date in the order that %s states.".formatted(stated.by()), "")
+          : read(text, day, ": " + stated.words() + ".");
     }
     if (date.dayFirst() == IsoDay.NONE || date.dayFirst() == date.monthFirst()) {
       return read(text, date.monthFirst(), ".");
@@ -133,7 +135,7 @@ final class DateConverter implements CellConverter {
 
   private String orAsColumn() {
     if (stated != null) {
-      return ", or " + stated.words() + " as the heading says.";
+      return ", or %s as %s says.".formatted(stated.order().words(), stated.by());
     }
     Clues found = clues.dates(column);
     if (found.onlyFirst()) {

@@ -17,18 +17,26 @@ final class HeadingSearch {
   static final int ROWS = 30;
 
   private final Optional<TableSchema> byName;
+  private final SheetMap map;
   private final List<RawRow> rows = new ArrayList<>();
 
   /**
-   * @param byName the table that the name of the sheet or file says
+   * @param byName the table that the name of the sheet or file says, or the map states
+   * @param map what {@code columns.yaml} states about the sheet
    */
-  HeadingSearch(Optional<TableSchema> byName) {
+  HeadingSearch(Optional<TableSchema> byName, SheetMap map) {
     this.byName = byName;
+    this.map = map;
   }
 
   /** The headings of a sheet; empty where there are none. */
   static Optional<Headings> in(InputFile file, SheetSource source) throws IOException {
-    HeadingSearch search = new HeadingSearch(TableName.of(file, source.name()).table());
+    SheetMap map = file.sheet(source.name());
+    if (map.isSkipped()) {
+      return Optional.empty();
+    }
+    TableName name = TableName.of(file, source.name(), map);
+    HeadingSearch search = new HeadingSearch(name.table(), map);
     List<Headings> certain = new ArrayList<>();
     source.read(
         row -> {
@@ -49,27 +57,52 @@ final class HeadingSearch {
     return rows.stream()
         .anyMatch(
             row ->
-                TableSchema.all().stream().anyMatch(table -> Headings.of(table, row).isTelling()));
+                TableSchema.all().stream()
+                    .anyMatch(table -> Headings.of(table, row, map).isTelling()));
   }
 
   boolean isFull() {
-    return rows.size() >= ROWS;
+    return map.statesHeaderRow() ? isBelowHeadings() : rows.size() >= ROWS;
+  }
+
+  private boolean isBelowHeadings() {
+    return !rows.isEmpty() && rows.get(rows.size() - 1).number >= map.headerRow();
   }
 
   /** Looks at one more row; returns the headings once they are certain. */
   Optional<Headings> add(RawRow row) {
     rows.add(row.copy());
     RawRow kept = rows.get(rows.size() - 1);
+    if (map.statesHeaderRow()) {
+      return stated(kept);
+    }
     return byName
-        .map(table -> Headings.of(table, kept))
+        .map(table -> Headings.of(table, kept, map))
         .filter(Headings::isComplete)
         .or(() -> byName.isPresent() ? Optional.empty() : byHeadings(kept));
   }
 
+  /** The headings in the row that is stated, or places in their stead where there are none. */
+  private Optional<Headings> stated(RawRow row) {
+    TableSchema table = byName.orElseThrow();
+    if (map.headerRow() == SheetMap.NO_HEADINGS) {
+      return Optional.of(Headings.of(table, NamedColumn.places(map.widthOf(row)), map));
+    }
+    return row.number == map.headerRow()
+        ? Optional.of(Headings.of(table, row, map))
+        : Optional.empty();
+  }
+
   /** The best headings among the rows seen, when there are no more to come. */
   Optional<Headings> best() {
+    if (map.statesHeaderRow()) {
+      return Optional.empty();
+    }
+    if (map.table() != null) {
+      return incomplete();
+    }
     return rows.stream()
-        .map(HeadingSearch::byHeadings)
+        .map(this::byHeadings)
         .flatMap(Optional::stream)
         .findFirst()
         .or(this::incomplete);
@@ -80,16 +113,16 @@ final class HeadingSearch {
     return byName.flatMap(
         table ->
             rows.stream()
-                .map(row -> Headings.of(table, row))
+                .map(row -> Headings.of(table, row, map))
                 .filter(Headings::isTelling)
                 .max(Comparator.comparingInt(Headings::score)));
   }
 
   /** The table that a row of headings tells by itself; empty where two are equally likely. */
-  private static Optional<Headings> byHeadings(RawRow row) {
+  private Optional<Headings> byHeadings(RawRow row) {
     List<Headings> best = new ArrayList<>();
     for (TableSchema table : TableSchema.all()) {
-      Headings headings = Headings.of(table, row);
+      Headings headings = Headings.of(table, row, map);
       if (headings.isComplete() && headings.isTelling()) {
         if (!best.isEmpty() && best.get(0).score() < headings.score()) {
           best.clear();

@@ -12,24 +12,28 @@ import pondtally.schema.TableSchema;
  *
  * @param table the table
  * @param row the row
+ * @param map what {@code columns.yaml} states about its columns
  * @param matched number of the table's fields that it names
  * @param ownNames how many of those by the field's own name
  * @param isComplete whether it names all fields that a row needs
  */
-record Headings(TableSchema table, RawRow row, int matched, int ownNames, boolean isComplete) {
+record Headings(
+    TableSchema table, RawRow row, SheetMap map, int matched, int ownNames, boolean isComplete) {
 
-  static Headings of(TableSchema table, RawRow row) {
+  static Headings of(TableSchema table, RawRow row, SheetMap map) {
     Set<String> fields = new HashSet<>();
     int ownNames = 0;
-    for (int i = 0; i < row.width; i++) {
+    for (int i = 0; i < map.widthOf(row); i++) {
       String heading = Blank.clean(row.cell(i));
-      Optional<HeadingMatch> match =
-          heading.isEmpty() || row.isNumeric(i) ? Optional.empty() : table.match(heading);
+      boolean isNone = row.isNumeric(i) && !map.names(i, heading);
+      Optional<HeadingMatch> match = isNone ? Optional.empty() : map.match(table, i, heading);
       if (match.isPresent() && fields.add(match.get().field().name())) {
         ownNames += match.get().isOwnName() ? 1 : 0;
       }
     }
-    return new Headings(table, row, fields.size(), ownNames, isComplete(table, fields));
+    int matched = fields.size();
+    fields.addAll(map.values().keySet());
+    return new Headings(table, row, map, matched, ownNames, isComplete(table, fields));
   }
 
   private static boolean isComplete(TableSchema table, Set<String> fields) {

@@ -10,6 +10,18 @@ import java.io.Serializable;
  * @param location absolute path
  * @param partner first folder below the program folder; empty for a file that lies in the program
  *     folder itself
+ * @param columns what the partner's {@code columns.yaml} states
  */
-public record InputFile(int index, String path, String location, String partner)
-    implements Serializable {}
+public record InputFile(int index, String path, String location, String partner, ColumnsMap columns)
+    implements Serializable {
+
+  /** A file of a partner that has no {@code columns.yaml}. */
+  public InputFile(int index, String path, String location, String partner) {
+    this(index, path, location, partner, ColumnsMap.NONE);
+  }
+
+  /** What {@code columns.yaml} states about one of its sheets. */
+  SheetMap sheet(String name) {
+    return columns.sheet(path, name);
+  }
+}

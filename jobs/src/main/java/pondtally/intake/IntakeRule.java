@@ -34,6 +34,13 @@ public enum IntakeRule implements Code {
   OUT_OF_RANGE("out-of-range", "The value is out of the possible."),
   UNKNOWN_CODE("unknown-code", "The value is not in the list of codes."),
   CODE_MAPPED("code-mapped", "A code in another spelling was read."),
+  ID_MERGED("id-merged", "An id was read as another, as aliases.csv says."),
+  VALUE_FILLED("value-filled", "No column holds the field; columns.yaml states its value."),
+  MAPPED_HEADING_ABSENT(
+      "mapped-heading-absent", "A heading or sheet that columns.yaml names is not there."),
+  SHEET_SKIPPED("sheet-skipped", "columns.yaml says that the sheet is not read."),
+  ROWS_BELOW_TABLE("rows-below-table", "Rows below the table are not data, as columns.yaml says."),
+
   LOST_LEADING_ZERO("lost-leading-zero", "A hydrologic unit code has an odd number of digits."),
   RAGGED_ROW("ragged-row", "The row has more or fewer cells than there are headings."),
   STRAY_QUOTE("stray-quote", "A quotation mark is not closed, or stands inside a cell."),

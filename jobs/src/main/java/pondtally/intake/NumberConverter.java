@@ -14,28 +14,18 @@ final class NumberConverter implements CellConverter {
   private final FieldSchema field;
   private final int column;
   private final Unit bareUnit;
-  private final String refused;
+  private final NumberForm form;
   private final SheetClues clues;
   private final RowJudge judge;
   private final boolean isConverted;
   private int converted;
 
-  /**
-   * @param bareUnit unit of numbers that name none; null: the field has no unit
-   * @param refused the unit that the heading names and that is none of the field's, so that bare
-   *     numbers cannot be used; null: none
-   */
   NumberConverter(
-      FieldSchema field,
-      int column,
-      Unit bareUnit,
-      String refused,
-      SheetClues clues,
-      RowJudge judge) {
+      FieldSchema field, int column, NumberForm form, SheetClues clues, RowJudge judge) {
     this.field = field;
     this.column = column;
-    this.bareUnit = bareUnit;
-    this.refused = refused;
+    this.form = form;
+    this.bareUnit = form.bareUnit();
     this.clues = clues;
     this.judge = judge;
     this.isConverted = bareUnit != field.unit();
@@ -44,7 +34,7 @@ final class NumberConverter implements CellConverter {
   @Override
   public Object convert(String text, boolean isNumeric) {
     double number = PlainNumber.parse(text);
-    if (!Double.isNaN(number) && (isNumeric || !PlainNumber.hasDoubtfulPoint(text))) {
+    if (!Double.isNaN(number) && (isNumeric || !isDoubtful(text))) {
       return bare(number, text);
     }
     if (Faults.holdsNothing(text, field, judge)) {
@@ -57,9 +47,15 @@ final class NumberConverter implements CellConverter {
     return dressed(text);
   }
 
+  private boolean isDoubtful(String text) {
+    return form.decimal() == DecimalMark.COMMA
+        ? text.indexOf('.') >= 0
+        : form.decimal() == null && PlainNumber.hasDoubtfulPoint(text);
+  }
+
   private Double bare(double number, String text) {
-    if (refused != null) {
-      return refuse(text, refused);
+    if (form.refused() != null) {
+      return refuse(text, form.refused());
     }
     if (!isConverted) {
       return possible(number, text, text);
@@ -89,6 +85,9 @@ final class NumberConverter implements CellConverter {
 
   /** The number in the decimal mark of its column; NaN where that is in doubt. */
   private double decided(NumberText parts, String text) {
+    if (form.decimal() != null && parts.mark() != NumberText.Mark.NONE) {
+      return asStated(parts, text);
+    }
     double point = parts.withPoint();
     double comma = parts.withComma();
     return switch (parts.mark()) {
@@ -104,6 +103,22 @@ final class NumberConverter implements CellConverter {
       case COMMA -> clues.numbers(column).first() > 0 ? inDoubt(text) : comma;
       default -> point;
     };
+  }
+
+  private double asStated(NumberText parts, String text) {
+    boolean isComma = form.decimal() == DecimalMark.COMMA;
+    if (parts.mark() == (isComma ? NumberText.Mark.POINT : NumberText.Mark.COMMA)) {
+      judge.fault(
+          field,
+          text,
+          IntakeRule.AMBIGUOUS_NUMBER,
+          "%s has a decimal %s, and columns.yaml states decimal: %s."
+              .formatted(
+                  Shown.value(text), isComma ? "point" : "comma", isComma ? "comma" : "point"),
+          "");
+      return Double.NaN;
+    }
+    return isComma ? parts.withComma() : parts.withPoint();
   }
 
   private double inDoubt(String text) {
@@ -128,7 +143,7 @@ final class NumberConverter implements CellConverter {
 
   private Double withUnit(double number, NumberText parts, String text) {
     if (parts.before().isEmpty() && parts.after().isEmpty()) {
-      return separated(bare(number, text), parts, text);
+      return separated(bare(number, text), number, parts, text);
     }
     String named = parts.before().isEmpty() ? parts.after() : parts.before();
     Optional<Unit> unit = Unit.find(named);
@@ -143,7 +158,7 @@ final class NumberConverter implements CellConverter {
     }
     // A unit that its heading leads one to expect is no change; any other is told.
     return unit.get() == field.unit() && !isConverted
-        ? separated(possible(number, text, text), parts, text)
+        ? separated(possible(number, text, text), number, parts, text)
         : converted(unit.get().convert(number, field.unit()), text);
   }
 
@@ -166,7 +181,7 @@ final class NumberConverter implements CellConverter {
         field.unit() == null
             ? " is no unit that this column can have."
             : " is no unit of " + field.unit().dimension().name().toLowerCase(Locale.ROOT) + ".";
-    String whose = unit.equals(refused) ? ": the heading's " : ": ";
+    String whose = unit.equals(form.refused()) ? ": the heading's " : ": ";
     fault(text, IntakeRule.UNKNOWN_UNIT, whose + Shown.value(unit) + what);
     return null;
   }
@@ -180,10 +195,13 @@ final class NumberConverter implements CellConverter {
     return possible;
   }
 
-  private Double separated(Double value, NumberText parts, String text) {
-    if (value != null && parts.hasSeparators()) {
-      String shown = PlainText.of(value);
-      changed(text, IntakeRule.NUMBER_FROM_TEXT, shown, shown);
+  /** Tells that a number was read as another than it looks like, in the unit of its writer. */
+  private Double separated(Double value, double number, NumberText parts, String text) {
+    boolean looksOther = PlainNumber.parse(text) != number && parts.figures().equals(text);
+    if (value != null && (parts.hasSeparators() || looksOther)) {
+      String shown = PlainText.of(number);
+      boolean hasPoint = form.decimal() != DecimalMark.COMMA;
+      changed(text, IntakeRule.NUMBER_FROM_TEXT, shown, hasPoint ? shown : "");
     }
     return value;
   }
@@ -234,13 +252,16 @@ final class NumberConverter implements CellConverter {
     if (field.unit() == null) {
       return "Expected a number.";
     }
-    String others =
-        Arrays.stream(Unit.values())
-            .filter(unit -> unit.dimension() == field.unit().dimension())
-            .map(Unit::symbol)
-            .collect(Collectors.joining(", "));
     return "Expected a number of %s, or one followed by its unit (%s)."
-        .formatted(field.unit().plural(), others);
+        .formatted(field.unit().plural(), unitsLike(field.unit()));
+  }
+
+  /** Signs of all units that measure the same. */
+  static String unitsLike(Unit own) {
+    return Arrays.stream(Unit.values())
+        .filter(unit -> unit.dimension() == own.dimension())
+        .map(Unit::symbol)
+        .collect(Collectors.joining(", "));
   }
 
   @Override
@@ -252,8 +273,9 @@ final class NumberConverter implements CellConverter {
           "",
           Severity.CHANGED,
           IntakeRule.UNIT_CONVERTED,
-          "The heading says %s: %s %s converted to %s."
+          "%s says %s: %s %s converted to %s."
               .formatted(
+                  form.unitBy(),
                   bareUnit.plural(),
                   converted,
                   converted == 1 ? "value was" : "values were",

@@ -109,6 +109,9 @@ public final class PartnerFileReader {
     } catch (IOException e) {
       return List.of(unreadable(file, e));
     }
+    if (!reports.isEmpty()) {
+      reports.set(0, AbsentSheets.reported(file, reports));
+    }
     if (reports.isEmpty()) {
       reports.add(
           noSheet(

@@ -17,8 +17,7 @@ import pondtally.check.UserError;
 public final class ProgramFolder {
 
   /** Files that others read, and that hold no records. */
-  private static final Set<String> KNOWN =
-      Set.of("program.yaml", "program.yml", "columns.yaml", "columns.yml", "aliases.csv");
+  private static final Set<String> KNOWN = Set.of("program.yaml", "program.yml", "aliases.csv");
 
   private ProgramFolder() {}
 
@@ -39,11 +38,15 @@ public final class ProgramFolder {
       throw UserError.input(
           "%s is a file. Expected the folder that holds the partners' files.".formatted(folder));
     }
-    List<InputFile> files = numbered(folder, paths(folder));
+    List<String> columns = new ArrayList<>();
+    List<String> paths = paths(folder, columns);
+    ColumnsFiles maps = new ColumnsFiles(folder, columns, Aliases.read(folder));
+    List<InputFile> files = numbered(folder, paths, maps);
     if (files.stream().noneMatch(ProgramFolder::isRead)) {
       throw UserError.input(
           "There is no .csv, .tsv or .xlsx file in %s or in a folder below it.".formatted(folder));
     }
+    maps.requireFiles(files);
     return files;
   }
 
@@ -52,26 +55,28 @@ public final class ProgramFolder {
     return FileKind.of(file.path()) != FileKind.OTHER;
   }
 
-  private static List<String> paths(Path folder) {
+  private static List<String> paths(Path folder, List<String> columns) {
     List<String> paths = new ArrayList<>();
     try {
-      Files.walkFileTree(folder, new Collector(folder, paths));
+      Files.walkFileTree(folder, new Collector(folder, paths, columns));
     } catch (IOException e) {
       throw UserError.input(
           "%s cannot be read (%s). Expected a folder that you may read."
               .formatted(e.getMessage(), e.getClass().getSimpleName()));
     }
     Collections.sort(paths);
+    Collections.sort(columns);
     return paths;
   }
 
-  private static List<InputFile> numbered(Path folder, List<String> paths) {
+  private static List<InputFile> numbered(Path folder, List<String> paths, ColumnsFiles maps) {
     List<InputFile> files = new ArrayList<>();
     for (String path : paths) {
-      int slash = path.indexOf('/');
-      String partner = slash < 0 ? "" : path.substring(0, slash);
+      String partner = ColumnsFiles.folderOf(path);
+      ColumnsMap map = maps.of(partner);
       String location = folder.resolve(path).toAbsolutePath().normalize().toString();
-      files.add(new InputFile(files.size(), path, location, partner));
+      String name = map.partner() == null ? partner : map.partner();
+      files.add(new InputFile(files.size(), path, location, name, map));
     }
     return files;
   }
@@ -90,8 +95,10 @@ public final class ProgramFolder {
 
     private final Path folder;
     private final List<String> paths;
+    private final List<String> columns;
 
-    Collector(Path folder, List<String> paths) {
+    Collector(Path folder, List<String> paths, List<String> columns) {
+      this.columns = columns;
       this.folder = folder;
       this.paths = paths;
     }
@@ -105,8 +112,11 @@ public final class ProgramFolder {
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-      if (attributes.isRegularFile() && !isLeftOut(file.getFileName().toString())) {
-        paths.add(folder.relativize(file).toString().replace('\\', '/'));
+      String path = folder.relativize(file).toString().replace('\\', '/');
+      if (attributes.isRegularFile() && ColumnsFiles.isOne(file.getFileName().toString())) {
+        columns.add(path);
+      } else if (attributes.isRegularFile() && !isLeftOut(file.getFileName().toString())) {
+        paths.add(path);
       }
       return FileVisitResult.CONTINUE;
     }

@@ -31,6 +31,11 @@ final class RowJudge {
     this.table = table;
   }
 
+  /** A message without what it says of the row. */
+  static String withoutFate(String message) {
+    return message.replace(SET_ASIDE, "").replace(LEFT_OUT, "");
+  }
+
   /** Begins the next row; 0 for what concerns the sheet as a whole. */
   void start(int rowNumber) {
     row = rowNumber;

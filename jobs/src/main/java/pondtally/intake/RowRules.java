@@ -27,7 +27,7 @@ final class RowRules {
         ends.add(new EndField(column.field(), table.field(column.field().notBefore())));
       }
     }
-    Converters converters = new Converters(table, null, judge);
+    Converters converters = new Converters(table, null, SheetMap.NONE, judge);
     for (FieldSchema field : table.fields()) {
       if (field.defaultText() != null) {
         Object value = converters.text(field).convert(field.defaultText(), false);

@@ -14,6 +14,7 @@ final class SheetBody {
   private final RowSink sink;
   private final BoundColumn[] columns;
   private final Binding binding;
+  private final FixedValues fixed;
   private final RowRules rules;
   private final NoRecord noRecord;
   private final Object[] values;
@@ -28,6 +29,7 @@ final class SheetBody {
   SheetBody(
       TableSchema table,
       Binding binding,
+      SheetMap map,
       String partner,
       boolean isText,
       RowJudge judge,
@@ -38,6 +40,7 @@ final class SheetBody {
     this.judge = judge;
     this.sink = sink;
     this.columns = binding.columns().toArray(BoundColumn[]::new);
+    this.fixed = new FixedValues(table, map, binding.headingByField(), judge);
     this.rules = new RowRules(table, binding.columns(), judge);
     this.noRecord = new NoRecord(binding, judge);
     this.values = new Object[table.fields().size()];
@@ -61,6 +64,7 @@ final class SheetBody {
     }
     if (!judge.isSetAside()) {
       convert(row);
+      fixed.fill(values);
       rules.apply(values);
     }
     finish();
@@ -156,6 +160,7 @@ final class SheetBody {
     for (BoundColumn bound : columns) {
       bound.converter().finish();
     }
+    fixed.finish();
     unread.report(judge);
     return new RowCounts(used + changed + setAside, used, changed, setAside, 0);
   }

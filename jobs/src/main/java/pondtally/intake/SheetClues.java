@@ -35,15 +35,26 @@ final class SheetClues {
 
   private final SheetSource source;
   private final int headingRow;
+  private final TableEnd end;
   private final Map<Integer, FieldType> columns = new HashMap<>();
   private Map<Integer, Clues> byColumn;
+  private boolean isBelow;
 
   /**
    * @param headingRow row number of the headings; rows up to it hold no data
+   * @param end finds the row from which on there is no data either
    */
-  SheetClues(SheetSource source, int headingRow) {
+  SheetClues(SheetSource source, int headingRow, TableEnd end) {
+    this.end = end;
     this.source = source;
     this.headingRow = headingRow;
+  }
+
+  /** Clues of no sheet. */
+  static SheetClues none() {
+    SheetClues none = new SheetClues(null, 0, new TableEnd(null));
+    none.byColumn = Map.of();
+    return none;
   }
 
   /** Counts a column in, before the first demand. */
@@ -85,7 +96,8 @@ final class SheetClues {
   }
 
   private void count(RawRow row, List<Map.Entry<Integer, FieldType>> watched) {
-    if (row.number <= headingRow) {
+    isBelow |= row.number > headingRow && end.isAt(row);
+    if (row.number <= headingRow || isBelow) {
       return;
     }
     for (Map.Entry<Integer, FieldType> column : watched) {

@@ -14,6 +14,8 @@ final class SheetReader {
   private final InputFile file;
   private final SheetSource source;
   private final RowSink.Maker sinks;
+  private final SheetMap map;
+  private final TableEnd end;
   private final TableName name;
   private final HeadingSearch search;
   private RowJudge judge;
@@ -23,13 +25,18 @@ final class SheetReader {
   private SheetBody body;
   private int lastRow;
   private long unreadRows;
+  private int endRow;
+  private String endText;
+  private long rowsBelow;
 
   SheetReader(InputFile file, SheetSource source, RowSink.Maker sinks) {
     this.file = file;
     this.source = source;
     this.sinks = sinks;
-    this.name = TableName.of(file, source.name());
-    this.search = new HeadingSearch(name.table());
+    this.map = file.sheet(source.name());
+    this.end = new TableEnd(map.stopAt());
+    this.name = TableName.of(file, source.name(), map);
+    this.search = new HeadingSearch(name.table(), map);
     this.judge = new RowJudge(file.index(), source.index(), null);
   }
 
@@ -45,7 +52,7 @@ final class SheetReader {
     } catch (SheetClues.Unreadable e) {
       broken = e.fault();
     }
-    if (broken == null && search.rows().isEmpty() && !source.isText()) {
+    if (broken == null && search.rows().isEmpty() && unreadRows == 0 && !source.isText()) {
       return Optional.empty();
     }
     RowCounts counts = account();
@@ -61,9 +68,9 @@ final class SheetReader {
   private void row(RawRow row) {
     lastRow = row.number;
     if (body != null) {
-      body.row(row);
+      bodyRow(row);
     } else if (!row.isBlank()) {
-      if (headings == null && !search.isFull()) {
+      if (headings == null && !search.isFull() && !map.isSkipped()) {
         search.add(row).ifPresent(this::begin);
         if (search.isFull()) {
           search();
@@ -71,6 +78,18 @@ final class SheetReader {
       } else {
         unreadRows++;
       }
+    }
+  }
+
+  private void bodyRow(RawRow row) {
+    if (endRow == 0 && end.isAt(row)) {
+      endRow = row.number;
+      endText = TableEnd.firstInk(row);
+    }
+    if (endRow == 0) {
+      body.row(row);
+    } else if (!row.isBlank()) {
+      rowsBelow++;
     }
   }
 
@@ -86,23 +105,29 @@ final class SheetReader {
     TableSchema table = found.table();
     judge = new RowJudge(file.index(), source.index(), table.name());
     int headingRow = found.row().number;
-    binding = Binding.of(found, new SheetClues(source, headingRow), judge);
+    binding = Binding.of(found, new SheetClues(source, headingRow, end), judge);
     sink = sinks.of(table, judge);
     if (found.isComplete()) {
-      body = new SheetBody(table, binding, file.partner(), source.isText(), judge, sink);
+      body = new SheetBody(table, binding, map, file.partner(), source.isText(), judge, sink);
     }
     for (RawRow row : search.rows()) {
       if (row.number > headingRow) {
         if (body == null) {
           unreadRows++;
         } else {
-          body.row(row);
+          bodyRow(row);
         }
       }
     }
   }
 
   private RowCounts account() {
+    if (map.isSkipped()) {
+      return Unread.skipped(unreadRows, judge);
+    }
+    if (headings == null && map.statesHeaderRow()) {
+      return Unread.emptyHeadingRow(search.rows().size() + unreadRows, map.headerRow(), judge);
+    }
     if (headings == null) {
       return Unread.unrecognised(
           search.rows().size() + unreadRows, search.hasSomeHeadings(), source, name, judge);
@@ -110,6 +135,9 @@ final class SheetReader {
     Unread.aboveHeadings(search.rows(), headings, judge);
     if (name.table().isPresent() && name.table().get() != headings.table()) {
       Unread.otherName(name.table().get(), headings.table(), judge);
+    }
+    if (endRow > 0) {
+      Unread.belowTable(endRow, endText, rowsBelow, judge);
     }
     return body == null
         ? Unread.incomplete(unreadRows, headings, binding, judge)

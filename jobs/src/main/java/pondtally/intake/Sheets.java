@@ -21,7 +21,7 @@ interface Sheets extends Closeable {
     Path path = Path.of(file.location());
     return FileKind.of(file.path()) == FileKind.WORKBOOK
         ? XlsxBook.open(path)
-        : ofText(CsvSource.of(path));
+        : ofText(CsvSource.of(path, file.columns().textOf(file.path())));
   }
 
   private static Sheets ofText(SheetSource source) {

@@ -36,7 +36,8 @@ final class SourceCells {
 
   private static List<String> fields(Headings headings, SheetSource source) {
     RowJudge unheard = new RowJudge(0, 0, null);
-    Binding binding = Binding.of(headings, new SheetClues(source, headings.row().number), unheard);
+    SheetClues clues = new SheetClues(source, headings.row().number, new TableEnd(null));
+    Binding binding = Binding.of(headings, clues, unheard);
     TreeMap<Integer, String> byColumn = new TreeMap<>();
     binding.columns().forEach(bound -> byColumn.put(bound.column(), bound.field().name()));
     List<String> fields = new ArrayList<>();

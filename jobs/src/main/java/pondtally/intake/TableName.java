@@ -37,7 +37,10 @@ record TableName(Optional<TableSchema> table, boolean isRemark) {
           "charts",
           "pivot");
 
-  static TableName of(InputFile file, String sheet) {
+  static TableName of(InputFile file, String sheet, SheetMap map) {
+    if (map.table() != null) {
+      return new TableName(map.tableSchema(), false);
+    }
     String fileName = file.path().substring(file.path().lastIndexOf('/') + 1);
     String own = firstWord(sheet.isEmpty() ? fileName : sheet);
     Optional<TableSchema> table = TableSchema.find(own);

@@ -10,6 +10,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /**
  * How the bytes of a text file stand for characters. A byte-order mark decides; else zero bytes
@@ -42,6 +43,24 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
       return new TextEncoding(StandardCharsets.UTF_8, 0, false);
     }
     return new TextEncoding(GUESS, 0, true);
+  }
+
+  /**
+   * The encoding that columns.yaml states. A byte-order mark is proof and wins.
+   *
+   * @throws IOException if the file holds bytes that are none of that encoding
+   */
+  static TextEncoding stated(Path path, Charset charset) throws IOException {
+    TextEncoding marked = marked(head(path));
+    if (marked != null) {
+      return of(path);
+    }
+    if (!isAll(path, charset)) {
+      throw new IOException(
+          "columns.yaml says encoding: %s, and it holds bytes that are none"
+              .formatted(charset.name().toLowerCase(Locale.ROOT)));
+    }
+    return new TextEncoding(charset, 0, false);
   }
 
   private static byte[] head(Path path) throws IOException {
@@ -107,11 +126,15 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
   }
 
   private static boolean isUtf8(Path path) throws IOException {
+    return isAll(path, StandardCharsets.UTF_8);
+  }
+
+  private static boolean isAll(Path path, Charset charset) throws IOException {
     char[] buffer = new char[BUFFER];
     try (Reader in =
         new InputStreamReader(
             Files.newInputStream(path),
-            StandardCharsets.UTF_8
+            charset
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT))) {

@@ -72,7 +72,10 @@ final class Unread {
     List<String> missing = new ArrayList<>();
     TableSchema table = headings.table();
     for (FieldSchema field : table.fields()) {
-      if (field.required() && !binding.headingByField().containsKey(field.name())) {
+      boolean isKnown =
+          binding.headingByField().containsKey(field.name())
+              || headings.map().values().containsKey(field.name());
+      if (field.required() && !isKnown) {
         missing.add(field.name());
       }
     }
@@ -89,6 +92,40 @@ final class Unread {
             .formatted(
                 table.name(), String.join(" and ", missing), headings.row().number, rows(rows)));
     return allSetAside(rows);
+  }
+
+  /** A sheet of which columns.yaml says that it is not read. */
+  static RowCounts skipped(long rows, RowJudge judge) {
+    about(
+        judge,
+        Severity.NOTICE,
+        IntakeRule.SHEET_SKIPPED,
+        "Not read, as columns.yaml says (table: skip). It holds %s.".formatted(rows(rows)));
+    return allSetAside(0);
+  }
+
+  /** A row of headings that is stated and in which nothing stands. */
+  static RowCounts emptyHeadingRow(long rows, int headerRow, RowJudge judge) {
+    about(
+        judge,
+        Severity.SET_ASIDE,
+        IntakeRule.UNRECOGNISED_TABLE,
+        "columns.yaml says that the headings stand in row %d, where nothing stands. Expected the row number that a spreadsheet shows beside them. %s set aside."
+            .formatted(headerRow, rows(rows)));
+    return allSetAside(rows);
+  }
+
+  /** What stands below the table. */
+  static void belowTable(int row, String text, long rows, RowJudge judge) {
+    judge.aboutSheet(
+        null,
+        null,
+        text,
+        Severity.NOTICE,
+        IntakeRule.ROWS_BELOW_TABLE,
+        "The table ends above row %d, as columns.yaml says (stop_at); %s from there on %s not read as data."
+            .formatted(row, rows(rows), rows == 1 ? "was" : "were"),
+        "");
   }
 
   /** Titles and notes above the headings. */

@@ -131,4 +131,17 @@ public final class TableSchema {
   public Optional<HeadingMatch> match(String heading) {
     return headings.match(heading);
   }
+
+  /**
+   * The match of a heading that is said to stand for {@code field}, whatever its words: only its
+   * unit, if it is one of the field's, and what stands in brackets are taken from it.
+   */
+  public HeadingMatch matchAs(String heading, FieldSchema field) {
+    HeadingText text = HeadingText.of(heading);
+    boolean isOwnUnit =
+        text.unit() != null
+            && field.unit() != null
+            && text.unit().dimension() == field.unit().dimension();
+    return new HeadingMatch(field, isOwnUnit ? text.unit() : null, text.comment(), true);
+  }
 }

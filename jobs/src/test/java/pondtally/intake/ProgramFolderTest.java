@@ -30,7 +30,6 @@ class ProgramFolderTest {
             "north/a.tsv",
             "prices.csv",
             "program.yaml",
-            "north/columns.yaml",
             "README.md",
             "north/~$c.xlsx",
             "north/.hidden/x.csv",

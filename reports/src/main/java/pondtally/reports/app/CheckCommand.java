@@ -4,14 +4,17 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
 import pondtally.check.MessageGroups;
+import pondtally.check.UserError;
 
 /** {@code pondtally check}: what became of every row, without making a report. */
 @Command(
@@ -22,8 +25,11 @@ import pondtally.check.MessageGroups;
     header = {"Says which rows of a program folder count, which do not, and why.", ""},
     footer = {
       "",
-      "Example:",
+      "Examples:",
       "  pondtally check my-program",
+      "  pondtally check my-program --json > issues.json",
+      "  pondtally check my-program --suggest               show a columns.yaml for each partner",
+      "  pondtally check my-program --suggest --out drafts  write them to drafts/PARTNER",
       "",
       "Exits with 1 if any row was set aside."
     })
@@ -34,8 +40,34 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "The program folder with the partners' files.")
   private Path folder;
 
+  @Option(names = "--json", description = "The row account and every issue as JSON.")
+  private boolean isJson;
+
+  @Option(
+      names = "--suggest",
+      description = {
+        "Suggest a columns.yaml for each partner from the headings and values found,",
+        "what is to be decided marked with #?. Nothing is checked then."
+      })
+  private boolean isSuggested;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "With --suggest: write DIR/PARTNER/columns.yaml; DIR may be FOLDER itself.")
+  private Path out;
+
+  @Option(names = "--replace", description = "With --suggest --out: overwrite earlier ones.")
+  private boolean isReplaced;
+
   @Override
   public Integer call() {
+    if (isSuggested) {
+      return suggest();
+    }
+    if (out != null || isReplaced) {
+      throw UserError.usage("--out and --replace go with --suggest. Add it, or leave them out.");
+    }
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
           spec.commandLine().getParent().getParseResult().originalArgs(), folder);
@@ -48,10 +80,33 @@ final class CheckCommand implements Callable<Integer> {
                 OptionalInt.empty(),
                 OptionalInt.empty(),
                 Runtime.getRuntime().availableProcessors()));
-    PrintWriter out = spec.commandLine().getOut();
-    MessageGroups.lines(result.issues(), "").forEach(out::println);
-    Summary.printAccount(out, result.account());
+    print(result);
     boolean anySetAside = result.account().stream().anyMatch(row -> row.counts().setAside() > 0);
     return anySetAside ? Main.ROWS_SET_ASIDE : Main.DONE;
+  }
+
+  private void print(JobResult result) {
+    PrintWriter lines = spec.commandLine().getOut();
+    if (isJson) {
+      lines.println(CheckJson.of(result.account(), result.issues()));
+    } else {
+      MessageGroups.lines(result.issues(), "").forEach(lines::println);
+      Summary.printAccount(lines, result.account());
+    }
+    lines.flush();
+  }
+
+  private int suggest() {
+    if (isJson) {
+      throw UserError.usage("--suggest and --json do not go together. Leave one of them out.");
+    }
+    PrintWriter lines = spec.commandLine().getOut();
+    SortedMap<String, String> texts = SuggestedColumns.of(folder);
+    if (out == null) {
+      SuggestedColumns.print(texts, lines);
+    } else {
+      SuggestedColumns.write(texts, out, isReplaced, lines);
+    }
+    return Main.DONE;
   }
 }

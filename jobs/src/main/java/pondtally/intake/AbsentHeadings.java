@@ -1,0 +1,48 @@
+package pondtally.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import pondtally.check.Severity;
+
+/** Tells of headings that {@code columns.yaml} names and a sheet has not. */
+final class AbsentHeadings {
+
+  private AbsentHeadings() {}
+
+  /** One notice for each, unless another heading stands for the same field. */
+  static void report(Headings headings, Set<String> bound, RowJudge judge) {
+    for (NamedColumn named : headings.map().columns()) {
+      boolean isMissed = !named.field().isEmpty() && !bound.contains(named.field());
+      if (isMissed && named.place() < 0) {
+        report(named, headings.row(), judge);
+      }
+    }
+  }
+
+  private static void report(NamedColumn named, RawRow row, RowJudge judge) {
+    List<String> there = new ArrayList<>();
+    for (int i = 0; i < row.width; i++) {
+      String heading = Blank.clean(row.cell(i));
+      if (!heading.isEmpty() && there.size() < 60) {
+        there.add(heading);
+      }
+    }
+    judge.aboutSheet(
+        named.field(),
+        named.heading(),
+        "",
+        Severity.NOTICE,
+        IntakeRule.MAPPED_HEADING_ABSENT,
+        "columns.yaml reads %s as %s, and row %d has no such heading."
+            .formatted(Shown.value(named.heading()), named.field(), row.number),
+        nearest(named.heading(), there));
+  }
+
+  private static String nearest(String heading, List<String> there) {
+    List<String> keys =
+        there.stream().map(text -> NamedColumn.key(text).replaceAll("[ _]+", "-")).toList();
+    int at = keys.indexOf(Likeness.nearest(heading, keys));
+    return at < 0 ? "" : there.get(at);
+  }
+}

@@ -1,0 +1,107 @@
+package pondtally.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pondtally.check.RowCounts;
+
+class ColumnsSuggestionTest {
+
+  @TempDir Path program;
+
+  @BeforeEach
+  void files() throws IOException {
+    Files.createDirectories(program.resolve("north"));
+    Files.writeString(
+        program.resolve("north/revisits.csv"),
+        """
+        device_id,Visited,How is it,Beavers seen,Phone "home"
+        D1,03/04/2024,working,yes,555 0100
+        D2,05/04/2024,failed,lots,555 0101
+        """);
+    Files.writeString(
+        program.resolve("north/visits.csv"),
+        """
+        device,date,condition
+        D1,03/04/2024,OK
+        D2,05/04/2024,wroking
+        """);
+    Files.writeString(program.resolve("north/list.csv"), "a,b\n1,2\n");
+    Files.createDirectories(program.resolve("south"));
+    Files.writeString(program.resolve("south/sites.csv"), "site_id,watershed\nS1,17010101\n");
+  }
+
+  private String suggested() {
+    return ColumnsSuggestion.byFolder(ProgramFolder.files(program), Read.SETTINGS).get("north");
+  }
+
+  @Test
+  void whatIsSureStandsAndWhatIsNotIsMarked() {
+    assertEquals(
+        """
+        # Suggested for north from its files. Lines that begin with #? are guesses to decide:
+        # correct them and take the three signs "#? " away. The others are read so already.
+        #? dates: day/month/year  # or month/day/year: 2 cells, as "03/04/2024"
+        tables:
+          - files: "visits.csv"
+            table: revisits
+            columns:
+              "device": device_id
+              "date": visited_on
+              "condition": condition
+        #?     codes:
+        #?       condition:  # one of working, reduced, failed, retired
+        #?         "ok": ~
+        #?         "wroking": working
+        #?   - files: "list.csv"
+        #?     table: skip  # or the table that it holds
+        #?   - files: "revisits.csv"
+        #?     table: revisits
+        #?     columns:
+        #?       "device_id": device_id
+        #?       "Visited": visited_on
+        #?       "How is it": condition  # holds "working", "failed"
+        #?       "Beavers seen": ignore  # holds "yes", "lots"
+        #?       "Phone \\"home\\"": ignore  # holds "555 0100", "555 0101"
+        """,
+        suggested());
+  }
+
+  @Test
+  void aPartnerWithoutOpenQuestionsIsTold() {
+    assertEquals(
+        List.of("# There is nothing to decide: every table, column and code is known."),
+        ColumnsSuggestion.byFolder(ProgramFolder.files(program), Read.SETTINGS)
+            .get("south")
+            .lines()
+            .skip(2)
+            .toList());
+  }
+
+  private List<RowCounts> counts() {
+    return ProgramFolder.files(program).stream()
+        .flatMap(file -> PartnerFileReader.read(file, Read.SETTINGS, row -> {}).stream())
+        .map(report -> report.counts())
+        .toList();
+  }
+
+  @Test
+  void asItStandsItChangesNothing() throws IOException {
+    List<RowCounts> before = counts();
+    Files.writeString(program.resolve("north/columns.yaml"), suggested());
+    assertEquals(before, counts());
+  }
+
+  @Test
+  void withTheMarksTakenAwayItIsValid() throws IOException {
+    String decided = suggested().replace("#? ", "").replace("\"ok\": ~", "\"ok\": working");
+    Files.writeString(program.resolve("north/columns.yaml"), decided);
+    assertEquals(List.of(0L, 0L, 0L, 0L), counts().stream().map(RowCounts::setAside).toList());
+  }
+}
