@@ -9,6 +9,9 @@ public final class FixMarks {
   public static final String NOT_READ =
       "This sheet explains the others. It is not read, so nothing that is written here counts.";
 
+  /** Stands in the first row of a sheet of rows to correct, above the keys of the rows. */
+  public static final String FIX_LIST = "pondtally: keys of rows, leave this column as it is";
+
   private FixMarks() {}
 
   /**

@@ -10,6 +10,18 @@ import java.io.Serializable;
  * @param location absolute path
  * @param partner first folder below the program folder; empty for a file that lies in the program
  *     folder itself
+ * @param fixes corrections of its rows that came back in a list
  */
-public record InputFile(int index, String path, String location, String partner)
-    implements Serializable {}
+public record InputFile(int index, String path, String location, String partner, FixShare fixes)
+    implements Serializable {
+
+  /** A file without corrections. */
+  public InputFile(int index, String path, String location, String partner) {
+    this(index, path, location, partner, FixShare.NONE);
+  }
+
+  /** The same file with corrections. */
+  InputFile with(FixShare share) {
+    return new InputFile(index, path, location, partner, share);
+  }
+}

@@ -3,8 +3,10 @@ package pondtally.reports.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import pondtally.intake.FixMarks;
 import pondtally.reports.chart.ChartSet;
 import pondtally.reports.fixlist.FixList;
+import pondtally.reports.fixlist.ReturnMarks;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.workbook.ProgramWorkbook;
 
@@ -17,6 +19,7 @@ final class Rendering {
     Path charts = Files.createDirectory(folder.resolve("charts"));
     clock.timed("charts", () -> ChartSet.write(tables, charts));
     clock.timed("workbook", () -> ProgramWorkbook.write(tables, folder.resolve("program.xlsx")));
-    clock.timed("fix list", () -> FixList.write(tables, folder.resolve("fix-list.xlsx")));
+    ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
+    clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
   }
 }
