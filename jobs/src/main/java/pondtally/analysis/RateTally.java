@@ -95,7 +95,10 @@ public final class RateTally implements Serializable {
     }
   }
 
-  /** A device is one device in each year, in the groups of its first life there, so that devices add up. */
+  /**
+   * A device is one device in each year, in the groups of its first life there, so that devices add
+   * up.
+   */
   private void addYear(List<GroupKey> keys, String year, Counts own, boolean isFirst) {
     for (GroupKey key : keys) {
       Counts counts = count(key, year);

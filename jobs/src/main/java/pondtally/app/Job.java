@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.check.UserError;
+import pondtally.intake.FixLists;
 import pondtally.intake.InputFile;
 import pondtally.intake.IntakeSettings;
 import pondtally.intake.ProgramFolder;
@@ -26,7 +27,7 @@ public final class Job {
    */
   public static JobResult run(JobRequest request) {
     ProgramSettings settings = SettingsFile.read(request.folder());
-    List<InputFile> files = ProgramFolder.files(request.folder());
+    List<InputFile> files = FixLists.applied(ProgramFolder.files(request.folder()));
     try (Session session = Session.local(request.cores())) {
       return run(session.spark(), request, settings, files);
     } catch (RuntimeException e) {

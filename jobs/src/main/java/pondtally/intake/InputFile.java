@@ -11,13 +11,25 @@ import java.io.Serializable;
  * @param partner first folder below the program folder; empty for a file that lies in the program
  *     folder itself
  * @param columns what the partner's {@code columns.yaml} states
+ * @param fixes corrections of its rows that came back in a list
  */
-public record InputFile(int index, String path, String location, String partner, ColumnsMap columns)
+public record InputFile(
+    int index, String path, String location, String partner, ColumnsMap columns, FixShare fixes)
     implements Serializable {
 
-  /** A file of a partner that has no {@code columns.yaml}. */
+  /** A file without corrections, of a partner that has no {@code columns.yaml}. */
   public InputFile(int index, String path, String location, String partner) {
     this(index, path, location, partner, ColumnsMap.NONE);
+  }
+
+  /** A file without corrections. */
+  public InputFile(int index, String path, String location, String partner, ColumnsMap columns) {
+    this(index, path, location, partner, columns, FixShare.NONE);
+  }
+
+  /** The same file with corrections. */
+  InputFile with(FixShare share) {
+    return new InputFile(index, path, location, partner, columns, share);
   }
 
   /** What {@code columns.yaml} states about one of its sheets. */

@@ -6,6 +6,9 @@ import pondtally.record.Code;
 public enum IntakeRule implements Code {
   FILE_NOT_READ("file-not-read", "The file is of a kind that holds no records for us."),
   FILE_UNREADABLE("file-unreadable", "The file is broken, protected or not what its name says."),
+  FIX_LIST("fix-list", "The file is a list of rows to correct; it replaces rows of other files."),
+  ROW_MENDED("row-mended", "A list of corrected rows replaced a cell."),
+  MEND_REFUSED("mend-refused", "A correction was not used, since its row is not as it was."),
   FILE_EMPTY("file-empty", "There is nothing in the file."),
   UNRECOGNISED_TABLE("unrecognised-table", "Neither name nor headings tell which table it is."),
   NAME_AND_HEADINGS_DIFFER(

@@ -101,11 +101,18 @@ public final class PartnerFileReader {
               "Not read: expected a .csv, .tsv or .xlsx file. Save it as one of these if it holds"
                   + " records."));
     }
+    if (file.fixes().list() != null) {
+      return List.of(FixReports.ofList(file));
+    }
     List<SheetReport> reports = new ArrayList<>();
     try (Sheets sheets = Sheets.open(file)) {
-      for (SheetSource source : sheets.all()) {
-        new SheetReader(file, source, sinks).read().ifPresent(reports::add);
+      List<SheetSource> all = sheets.all();
+      for (SheetSource source : all) {
+        new SheetReader(file, source, sinks)
+            .read()
+            .ifPresent(report -> reports.add(FixReports.withRefused(report, source)));
       }
+      FixReports.addMissingSheets(file, FixReports.names(all), reports);
     } catch (IOException e) {
       return List.of(unreadable(file, e));
     }

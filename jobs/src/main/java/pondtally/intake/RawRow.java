@@ -1,6 +1,7 @@
 package pondtally.intake;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** One row of a sheet as text. Sources reuse it from row to row; whoever keeps a row copies it. */
 final class RawRow {
@@ -14,6 +15,9 @@ final class RawRow {
   /** Whether a quotation mark was unclosed or stood where none may stand. */
   boolean hasStrayQuote;
 
+  /** Cells that a list of corrected rows replaced. */
+  List<MendedCell> mended = List.of();
+
   private String[] cells = new String[32];
   private boolean[] numeric = new boolean[32];
 
@@ -22,6 +26,7 @@ final class RawRow {
     number = rowNumber;
     width = 0;
     hasStrayQuote = false;
+    mended = List.of();
   }
 
   /** Adds a text cell at the end. */
@@ -50,6 +55,11 @@ final class RawRow {
     return column < width ? cells[column] : "";
   }
 
+  /** The cells as they stand. */
+  List<String> cells() {
+    return List.of(Arrays.copyOf(cells, width));
+  }
+
   /** Whether the cell holds a number of the spreadsheet's own rather than text. */
   boolean isNumeric(int column) {
     return column < width && numeric[column];
@@ -69,6 +79,7 @@ final class RawRow {
     copy.number = number;
     copy.width = width;
     copy.hasStrayQuote = hasStrayQuote;
+    copy.mended = mended;
     copy.cells = cells.clone();
     copy.numeric = numeric.clone();
     return copy;

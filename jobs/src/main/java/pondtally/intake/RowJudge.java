@@ -60,6 +60,29 @@ final class RowJudge {
     add(field.name(), value, Severity.CHANGED, rule, what, suggestion);
   }
 
+  /**
+   * A cell that a list of corrected rows replaced.
+   *
+   * @param field null: the column is not read
+   * @param column heading of a column that is not read
+   */
+  void mended(FieldSchema field, String column, String value, String what) {
+    isChanged = true;
+    Origin origin = new Origin(file, sheet, row, false);
+    String name = field == null ? null : field.name();
+    findings.add(
+        new Finding(
+            origin,
+            table,
+            name,
+            field == null ? column : null,
+            value,
+            Severity.CHANGED,
+            IntakeRule.ROW_MENDED.code(),
+            what,
+            ""));
+  }
+
   /** A value changed with the whole of its column, which is told once at the end. */
   void changedWithColumn() {
     isChanged = true;

@@ -54,6 +54,7 @@ final class SheetBody {
       return;
     }
     judge.start(row.number);
+    MendedCell.tell(row.mended, binding, judge);
     unread.count(row);
     if (noRecord.test(row)) {
       setAside++;

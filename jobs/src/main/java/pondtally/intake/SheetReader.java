@@ -40,7 +40,7 @@ final class SheetReader {
     this.judge = new RowJudge(file.index(), source.index(), null);
   }
 
-  /** Reads the sheet; empty for a sheet of a workbook that holds nothing. */
+  /** Reads the sheet; empty for a sheet of a workbook that holds nothing or only explains. */
   Optional<SheetReport> read() {
     SheetNotes notes = null;
     IOException broken = null;
@@ -52,7 +52,8 @@ final class SheetReader {
     } catch (SheetClues.Unreadable e) {
       broken = e.fault();
     }
-    if (broken == null && search.rows().isEmpty() && unreadRows == 0 && !source.isText()) {
+    boolean isEmpty = search.rows().isEmpty() && unreadRows == 0 && !source.isText();
+    if (broken == null && (isEmpty || isExplanation())) {
       return Optional.empty();
     }
     RowCounts counts = account();
@@ -63,6 +64,10 @@ final class SheetReader {
       reportBroken(broken);
     }
     return Optional.of(report(counts));
+  }
+
+  private boolean isExplanation() {
+    return headings == null && FixMarks.onlyExplains(search.rows());
   }
 
   private void row(RawRow row) {

@@ -19,9 +19,11 @@ interface Sheets extends Closeable {
    */
   static Sheets open(InputFile file) throws IOException {
     Path path = Path.of(file.location());
-    return FileKind.of(file.path()) == FileKind.WORKBOOK
-        ? XlsxBook.open(path)
-        : ofText(CsvSource.of(path, file.columns().textOf(file.path())));
+    Sheets sheets =
+        FileKind.of(file.path()) == FileKind.WORKBOOK
+            ? XlsxBook.open(path)
+            : ofText(CsvSource.of(path, file.columns().textOf(file.path())));
+    return MendedSheets.of(sheets, file.fixes());
   }
 
   private static Sheets ofText(SheetSource source) {

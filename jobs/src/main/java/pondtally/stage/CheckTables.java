@@ -10,6 +10,7 @@ import pondtally.check.IssueBook;
 import pondtally.check.KnownIds;
 import pondtally.check.RowAccount;
 import pondtally.check.SheetReport;
+import pondtally.intake.FixKey;
 import pondtally.intake.SourceRow;
 import pondtally.table.ResultTable;
 
@@ -83,17 +84,21 @@ record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<Data
     ResultTable.Builder table = ResultTable.named("source_rows");
     for (SourceRow source : sources) {
       SheetReport report = report(inputs.reports(), source);
+      String path = inputs.files().get(source.file()).path();
+      String sheet = report == null ? "" : report.sheetName();
+      String key = FixKey.of(path, sheet, source).text();
       for (int i = 0; i < source.cells().size(); i++) {
         table.row(
             inputs.files().get(source.file()).partner(),
-            inputs.files().get(source.file()).path(),
-            report == null ? "" : report.sheetName(),
+            path,
+            sheet,
             source.row(),
             i + 1,
             report == null ? "" : report.table(),
             i < source.headings().size() ? source.headings().get(i) : "",
             i < source.fields().size() ? source.fields().get(i) : "",
-            source.cells().get(i));
+            source.cells().get(i),
+            key);
       }
     }
     return table.inGivenOrder().build();

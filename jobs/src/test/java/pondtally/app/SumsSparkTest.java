@@ -129,12 +129,12 @@ class SumsSparkTest {
           byGrouping(
               SampleRun.rows(SampleRun.sample(), table).stream()
                   .filter(
-                      row ->
-                          !row.isMapped("method") || row.get("method").equals("product-limit"))
+                      row -> !row.isMapped("method") || row.get("method").equals("product-limit"))
                   .toList(),
               "all",
               "devices");
-      for (String grouping : List.of("pipe", "kind", "watershed", "crew", "cohort", "build", "setting")) {
+      for (String grouping :
+          List.of("pipe", "kind", "watershed", "crew", "cohort", "build", "setting")) {
         assertEquals(devices.get("all"), devices.get(grouping), 0, table + " by " + grouping);
       }
     }

@@ -14,7 +14,12 @@ import pondtally.reports.table.BrokenTables;
     name = "pondtally",
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionText.class,
-    subcommands = {CheckCommand.class, ReportCommand.class, RenderCommand.class},
+    subcommands = {
+      CheckCommand.class,
+      ReportCommand.class,
+      RenderCommand.class,
+      BlankCommand.class
+    },
     sortOptions = false,
     header = {"Turns the records of a beaver-coexistence program into its annual report.", ""},
     synopsisSubcommandLabel = "COMMAND",
@@ -23,6 +28,7 @@ import pondtally.reports.table.BrokenTables;
       "Examples:",
       "  pondtally check my-program                     which rows count, which do not, and why",
       "  pondtally report my-program --out report-2025  tables, charts and workbook",
+      "  pondtally blank --out new-partner.xlsx         an empty workbook for a partner to fill in",
       "",
       "Exit codes: 0 done; 1 done, with rows set aside (check only); 2 wrong use; 3 input unusable;",
       "4 output not writable; 70 a fault of the program."

@@ -12,10 +12,11 @@ import java.util.stream.Collectors;
  * A partner's row with all that was noticed about it.
  *
  * @param number as the spreadsheet shows it
+ * @param key by which the row is known when the list comes back
  * @param cells the partner's values by position; positions without a value are absent
  * @param issues the gravest first
  */
-record FaultyRow(int number, Map<Integer, String> cells, List<Issue> issues) {
+record FaultyRow(int number, String key, Map<Integer, String> cells, List<Issue> issues) {
 
   FaultyRow {
     cells = new TreeMap<>(cells);

@@ -33,10 +33,11 @@ public final class FixList {
   /**
    * Writes the list.
    *
+   * @param marks what makes it possible to read the corrected list
    * @param file the {@code .xlsx} file to write; the same tables give the same bytes
    * @throws IOException when the file cannot be written
    */
-  public static void write(TablePackage tables, Path file) throws IOException {
+  public static void write(TablePackage tables, ReturnMarks marks, Path file) throws IOException {
     Map<String, PartnerFixes> sheets = named(PartnerFixes.all(tables));
     BookProperties properties = properties(tables);
     try (XSSFWorkbook book = new XSSFWorkbook()) {
@@ -47,7 +48,7 @@ public final class FixList {
       try (SXSSFWorkbook stream = new SXSSFWorkbook(book, ROWS_IN_MEMORY)) {
         for (Map.Entry<String, PartnerFixes> entry : sheets.entrySet()) {
           Sheet sheet = stream.getSheet(entry.getKey());
-          new PartnerSheet(sheet, styles).write(entry.getValue());
+          new PartnerSheet(sheet, styles, marks).write(entry.getValue());
         }
         StableZip.write(stream, file);
       }

@@ -40,6 +40,11 @@ record Issue(
     };
   }
 
+  /** Whether it only says that an earlier correction was taken over. */
+  boolean isDone() {
+    return rule.equals("row-mended") || rule.equals("fix-list");
+  }
+
   /** What happened to the row, in words. */
   String fate() {
     return switch (rank()) {

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import pondtally.reports.table.Row;
@@ -49,50 +48,32 @@ record PartnerFixes(String partner, List<Issue> wide, List<SheetBlock> blocks) {
   }
 
   private static PartnerFixes of(String partner, List<Row> issueRows, List<Row> cells) {
-    Map<Place, SortedMap<Integer, String>> headings = new TreeMap<>(Place.ORDER);
-    Map<Place, TreeMap<Integer, TreeMap<Integer, String>>> values = new TreeMap<>(Place.ORDER);
+    Map<Place, SheetCells> sheets = new TreeMap<>(Place.ORDER);
     for (Row cell : cells) {
-      Place place = Place.of(cell);
-      int position = (int) cell.count("position");
-      headings
-          .computeIfAbsent(place, p -> new TreeMap<>())
-          .putIfAbsent(position, cell.text("heading"));
-      values
-          .computeIfAbsent(place, p -> new TreeMap<>())
-          .computeIfAbsent((int) cell.count("row"), r -> new TreeMap<>())
-          .put(position, cell.text("value"));
+      sheets.computeIfAbsent(Place.of(cell), p -> new SheetCells()).add(cell);
     }
     List<Issue> wide = new ArrayList<>();
     Map<Place, TreeMap<Integer, List<Issue>>> issues = new TreeMap<>(Place.ORDER);
     for (Row row : issueRows) {
       Issue issue = Issue.of(row);
       Place place = Place.of(row);
-      if (issue.row() == 0
-          || !values.getOrDefault(place, new TreeMap<>()).containsKey(issue.row())) {
-        wide.add(issue);
-      } else {
+      if (issue.isDone()) {
+        continue;
+      }
+      if (sheets.containsKey(place) && sheets.get(place).holds(issue.row())) {
         issues
             .computeIfAbsent(place, p -> new TreeMap<>())
             .computeIfAbsent(issue.row(), r -> new ArrayList<>())
             .add(issue);
+      } else {
+        wide.add(issue);
       }
     }
     wide.sort(Comparator.comparingInt(Issue::rank));
     List<SheetBlock> blocks = new ArrayList<>();
     issues.forEach(
-        (place, rows) -> blocks.add(block(place, headings.get(place), values.get(place), rows)));
+        (place, rows) -> blocks.add(sheets.get(place).block(place.file(), place.sheet(), rows)));
     return new PartnerFixes(partner, wide, blocks);
-  }
-
-  private static SheetBlock block(
-      Place place,
-      SortedMap<Integer, String> headings,
-      Map<Integer, TreeMap<Integer, String>> values,
-      Map<Integer, List<Issue>> issues) {
-    List<FaultyRow> rows = new ArrayList<>();
-    issues.forEach((number, found) -> rows.add(new FaultyRow(number, values.get(number), found)));
-    rows.sort(Comparator.comparingInt(FaultyRow::rank).thenComparingInt(FaultyRow::number));
-    return new SheetBlock(place.file(), place.sheet(), headings, rows);
   }
 
   /** A sheet of a file. */

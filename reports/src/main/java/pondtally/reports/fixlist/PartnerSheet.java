@@ -7,6 +7,8 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import pondtally.reports.form.FormCheck;
 import pondtally.reports.workbook.Format;
 import pondtally.reports.workbook.SafeText;
 import pondtally.reports.workbook.Styles;
@@ -15,11 +17,13 @@ import pondtally.reports.workbook.Widths;
 /** Writes the sheet of one partner, from top to bottom. */
 final class PartnerSheet {
 
-  /** Columns before the partner's own: what happened, row, what to correct, suggestion. */
-  private static final int[] WIDTHS = {26, 8, 58, 30};
+  /** Columns before the partner's own: what happened, row, what to correct, suggestion, key. */
+  private static final int[] WIDTHS = {26, 8, 58, 30, 5};
+
+  private static final int KEY = 4;
 
   private static final List<String> HEADINGS =
-      List.of("What happened", "Row", "What to correct", "Suggestion");
+      List.of("What happened", "Row", "What to correct", "Suggestion", "Key");
   private static final int OWN_WIDTH = 16;
   private static final int MOST_COLUMNS = 60;
   private static final float LEAST_ROW_POINTS = 32;
@@ -27,9 +31,11 @@ final class PartnerSheet {
 
   private final Sheet sheet;
   private final Styles styles;
+  private final ReturnMarks marks;
   private int next;
 
-  PartnerSheet(Sheet sheet, Styles styles) {
+  PartnerSheet(Sheet sheet, Styles styles, ReturnMarks marks) {
+    this.marks = marks;
     this.sheet = sheet;
     this.styles = styles;
   }
@@ -38,12 +44,13 @@ final class PartnerSheet {
     widths(partner);
     sheet.createFreezePane(2, 0);
     line("Rows to correct: " + partner.partner(), styles.title());
+    small(sheet.getRow(0), marks.mark());
     if (partner.isEmpty()) {
       line("Nothing to correct: every row that was sent counts as it stands.", styles.note());
       return;
     }
     line(
-        "Correct the rows in your own file and send it again. Cells at fault are framed and bold.",
+        "Correct the cells here and send this workbook back, or correct your own file. Cells at fault are framed and bold.",
         styles.note());
     wide(partner.wide());
     partner.blocks().forEach(this::block);
@@ -68,9 +75,9 @@ final class PartnerSheet {
     header(header, 1, "Row");
     header(header, 2, "What to correct");
     header(header, 3, "Suggestion");
-    header(header, 4, "Column");
-    header(header, 5, "File");
-    header(header, 6, "Sheet");
+    header(header, 5, "Column");
+    header(header, 6, "File");
+    header(header, 7, "Sheet");
     for (Issue issue : issues) {
       Row row = sheet.createRow(next++);
       text(row, 0, issue.row() == 0 ? "Whole column, sheet or file" : issue.fate());
@@ -81,9 +88,9 @@ final class PartnerSheet {
       }
       text(row, 2, issue.message());
       text(row, 3, orNone(issue.suggestion()));
-      text(row, 4, orNone(issue.column()));
-      text(row, 5, issue.file());
-      text(row, 6, orNone(issue.sheet()));
+      text(row, 5, orNone(issue.column()));
+      text(row, 6, issue.file());
+      text(row, 7, orNone(issue.sheet()));
       height(row, issue.message(), issue.suggestion());
     }
   }
@@ -96,7 +103,23 @@ final class PartnerSheet {
       header(header, i, HEADINGS.get(i));
     }
     block.headings().forEach((position, heading) -> header(header, column(position), heading));
+    int first = next;
     block.rows().forEach(row -> row(block, row));
+    block.fields().forEach((position, field) -> choices(block.table(), field, position, first));
+  }
+
+  /** Codes to choose from; another value is warned of, since the partner's own may be right. */
+  private void choices(String table, String field, int position, int first) {
+    int column = column(position);
+    marks
+        .listed(table, field)
+        .ifPresent(
+            codes ->
+                FormCheck.set(
+                    sheet,
+                    codes,
+                    new CellRangeAddressList(first, next - 1, column, column),
+                    false));
   }
 
   private void row(SheetBlock block, FaultyRow faulty) {
@@ -105,6 +128,7 @@ final class PartnerSheet {
     number(row, faulty.number());
     text(row, 2, faulty.messages());
     text(row, 3, orNone(faulty.suggestions()));
+    small(row, faulty.key());
     Set<String> faults = faulty.faultyHeadings();
     for (Map.Entry<Integer, String> heading : block.headings().entrySet()) {
       Cell cell = row.createCell(column(heading.getKey()));
@@ -139,6 +163,12 @@ final class PartnerSheet {
 
   private void text(Row row, int column, String text) {
     SafeText.put(row.createCell(column), text, styles, Format.WRAPPED);
+  }
+
+  private void small(Row row, String text) {
+    Cell cell = row.createCell(KEY);
+    cell.setCellValue(text);
+    cell.setCellStyle(styles.small());
   }
 
   private void number(Row row, int number) {

@@ -19,10 +19,12 @@ final class ReadMe {
   private static final List<String> HOW =
       List.of(
           "Each partner has a sheet of its own. Send a partner only that sheet: the others hold other partners' records.",
-          "Correct the rows in your own file, at the file, sheet and row given here, then send the file again. This list is not read back.",
+          "Correct the cells here, under your own headings, and save the workbook. Put into the folder of its partner, under any name, it is read with the next run: rows that were changed here replace the rows that they name, all others stay. Leave an earlier list in the folder when a later one is added.",
+          "A correction counts only if its row still stands in the partner's file as it did. If the row was changed in the file itself as well, the file wins, and the next report says so. Or correct your own file only, at the file, sheet and row given here.",
+          "Leave the narrow column \"Key\" as it is: it tells which row is meant. Rows may be sorted or deleted here; a deleted row changes nothing. To take a record out, delete it in the file itself.",
           "A cell at fault is framed, filled and bold; the column \"What to correct\" names it by your own heading.",
           "Rows that were set aside come first: they count nowhere until they are corrected. Then come rows counted with a changed or dropped value, then duplicates, then rows that are counted and that somebody should look at.",
-          "Nothing was changed in your files. Codes are never corrected by guessing; where a near one is known it is suggested.");
+          "Nothing is ever changed in your files. Codes are never corrected by guessing; where a near one is known it is suggested, and cells of codes have a list to choose from.");
 
   private ReadMe() {}
 

@@ -28,6 +28,7 @@ public final class Styles {
   private static final String FONT = "Arial";
 
   private static final int NORMAL_POINTS = 10;
+  private static final int SMALL_POINTS = 6;
 
   /** Keeps text away from the number in the column before it. */
   private static final short INDENT = 1;
@@ -44,6 +45,7 @@ public final class Styles {
   private final CellStyle header;
   private final CellStyle quotedHeader;
   private final CellStyle headerNumber;
+  private final CellStyle small;
   private final CellStyle unknownText;
   private final CellStyle unknown;
   private final CellStyle link;
@@ -71,6 +73,9 @@ public final class Styles {
     unknownText.setVerticalAlignment(VerticalAlignment.TOP);
     unknownText.setAlignment(HorizontalAlignment.LEFT);
     unknownText.setIndention(INDENT);
+    small = withFont(smallGray());
+    small.setVerticalAlignment(VerticalAlignment.TOP);
+    small.setDataFormat(book.createDataFormat().getFormat(Format.TEXT.pattern()));
     unknown = withFont(gray());
     unknown.setAlignment(HorizontalAlignment.RIGHT);
     unknown.setVerticalAlignment(VerticalAlignment.TOP);
@@ -133,6 +138,11 @@ public final class Styles {
   /** "Not known" and "withheld". */
   CellStyle unknown(Format format) {
     return format.isText() ? unknownText : unknown;
+  }
+
+  /** What is there for the program rather than for people. */
+  public CellStyle small() {
+    return small;
   }
 
   CellStyle link() {
@@ -217,6 +227,12 @@ public final class Styles {
 
   private XSSFFont gray() {
     XSSFFont font = font(NORMAL_POINTS);
+    font.setColor(color(new byte[] {0x50, 0x50, 0x50}));
+    return font;
+  }
+
+  private XSSFFont smallGray() {
+    XSSFFont font = font(SMALL_POINTS);
     font.setColor(color(new byte[] {0x50, 0x50, 0x50}));
     return font;
   }

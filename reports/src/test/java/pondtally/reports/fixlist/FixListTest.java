@@ -14,17 +14,38 @@ import java.util.TimeZone;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.reports.fixture.TablesFixture;
+import pondtally.reports.form.FormField;
+import pondtally.reports.form.FormKind;
+import pondtally.reports.form.FormNeed;
+import pondtally.reports.form.FormTable;
 import pondtally.reports.table.TablePackage;
 
 class FixListTest {
+
+  private static final FormField WALL =
+      new FormField(
+          "pipe_wall",
+          "Pipe wall",
+          FormKind.CODE,
+          FormNeed.OPTIONAL,
+          "",
+          "How the wall is made.",
+          List.of("single", "dual", "smooth", "none"),
+          null,
+          null);
+  private static final ReturnMarks MARKS =
+      new ReturnMarks(
+          "the mark", List.of(new FormTable("installs", "Installs", "Devices.", List.of(WALL))));
 
   @TempDir static Path folder;
   private static TablePackage tables;
@@ -35,7 +56,7 @@ class FixListTest {
   static void write() throws Exception {
     tables = TablesFixture.open(folder.resolve("tables"), 20);
     file = folder.resolve("fix-list.xlsx");
-    FixList.write(tables, file);
+    FixList.write(tables, MARKS, file);
     book = new XSSFWorkbook(file.toFile());
   }
 
@@ -91,21 +112,45 @@ class FixListTest {
   void headingsAndValuesAreThePartnersOwn() {
     Sheet sheet = book.getSheet("North Reach crew");
     int header = rowOf(sheet, "north/installs-2024.csv") + 1;
-    assertEquals("Install date", cell(sheet, header, 6));
-    assertEquals("31/02/2024", cell(sheet, header + 1, 6));
+    assertEquals("Install date", cell(sheet, header, 7));
+    assertEquals("31/02/2024", cell(sheet, header + 1, 7));
     int visits = rowOf(sheet, "north/visits.xlsx, sheet Visits 0") + 1;
-    assertEquals("When", cell(sheet, visits, 5));
+    assertEquals("When", cell(sheet, visits, 6));
   }
 
   @Test
   void cellsAtFaultAreFramedAndNamedInTheMessage() {
     Sheet sheet = book.getSheet("North Reach crew");
     int row = rowOf(sheet, "north/installs-2024.csv") + 2;
-    assertEquals(BorderStyle.MEDIUM, sheet.getRow(row).getCell(6).getCellStyle().getBorderLeft());
-    assertEquals(BorderStyle.NONE, sheet.getRow(row).getCell(5).getCellStyle().getBorderLeft());
+    assertEquals(BorderStyle.MEDIUM, sheet.getRow(row).getCell(7).getCellStyle().getBorderLeft());
+    assertEquals(BorderStyle.NONE, sheet.getRow(row).getCell(6).getCellStyle().getBorderLeft());
     assertTrue(cell(sheet, row, 2).startsWith("Install date: \"31/02/2024\" is not a real date."));
     assertTrue(cell(sheet, row, 2).contains("\nCrew: "));
     assertEquals("Wall: dual", cell(sheet, row + 1, 3));
+  }
+
+  @Test
+  void cellsOfCodesOfferTheList() {
+    Sheet sheet = book.getSheet("North Reach crew");
+    int header = rowOf(sheet, "north/installs-2024.csv") + 1;
+    DataValidation check = sheet.getDataValidations().get(0);
+    assertEquals(
+        new CellRangeAddress(header + 1, header + 3, 8, 8),
+        check.getRegions().getCellRangeAddresses()[0]);
+    assertEquals(
+        List.of("single", "dual", "smooth", "none"),
+        List.of(check.getValidationConstraint().getExplicitListValues()));
+    assertEquals(DataValidation.ErrorStyle.WARNING, check.getErrorStyle());
+    assertEquals(1, sheet.getDataValidations().size());
+  }
+
+  @Test
+  void everyRowHasItsKeyUnderTheMark() {
+    Sheet sheet = book.getSheet("North Reach crew");
+    assertEquals("the mark", cell(sheet, 0, 4));
+    int header = rowOf(sheet, "north/installs-2024.csv") + 1;
+    assertEquals("key of row 14", cell(sheet, header + 1, 4));
+    assertEquals("key of row 3", cell(sheet, header + 2, 4));
   }
 
   @Test
@@ -135,7 +180,7 @@ class FixListTest {
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG"));
       TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
-      FixList.write(tables, again);
+      FixList.write(tables, MARKS, again);
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
@@ -148,7 +193,7 @@ class FixListTest {
     TablePackage without =
         TablesFixture.open(folder.resolve("without"), TablesFixture.only("data_issues"));
     Path other = folder.resolve("without.xlsx");
-    FixList.write(without, other);
+    FixList.write(without, MARKS, other);
     try (XSSFWorkbook noRows = new XSSFWorkbook(other.toFile())) {
       assertTrue(text(noRows.getSheet("North Reach crew")).contains("is not a real date"));
     }
