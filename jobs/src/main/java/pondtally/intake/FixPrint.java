@@ -42,7 +42,7 @@ final class FixPrint {
 
   /** The cell as the list shows it: without space around it, control characters written out. */
   private static String plain(String cell) {
-    String text = Blank.clean(cell).replace("_x000D_", "").replace("_x005F_", "_");
+    String text = cell.replace("_x000D_", "").replace("_x005F_", "_");
     StringBuilder plain = new StringBuilder(text.length());
     for (int i = 0; i < text.length() && plain.length() < LOOKED_AT; i++) {
       char c = text.charAt(i);
@@ -52,7 +52,7 @@ final class FixPrint {
         plain.append(c);
       }
     }
-    return plain.substring(0, Math.min(LOOKED_AT, plain.length()));
+    return Blank.clean(plain.substring(0, Math.min(LOOKED_AT, plain.length())));
   }
 
   private static boolean isUnprintable(String text, int at) {

@@ -48,7 +48,9 @@ final class SheetXml extends DefaultHandler {
       case "row" -> startRow(attributes.getValue("r"));
       case "c" -> startCell(attributes);
       case "f" -> hasFormula = true;
-      case "v", "t" -> isInText = phoneticDepth == 0;
+      case "v" -> isInText = true;
+      // Some programs leave the text of an inline cell behind when they put a shared one there.
+      case "t" -> isInText = phoneticDepth == 0 && !"s".equals(type);
       case "rPh" -> phoneticDepth++;
       case "mergeCell" -> merged(attributes.getValue("ref"));
       default -> {}

@@ -18,7 +18,7 @@ import pondtally.reports.workbook.Widths;
 final class PartnerSheet {
 
   /** Columns before the partner's own: what happened, row, what to correct, suggestion, key. */
-  private static final int[] WIDTHS = {26, 8, 58, 30, 5};
+  private static final int[] WIDTHS = {26, 8, 58, 30, 8};
 
   private static final int KEY = 4;
 
@@ -75,6 +75,7 @@ final class PartnerSheet {
     header(header, 1, "Row");
     header(header, 2, "What to correct");
     header(header, 3, "Suggestion");
+    header(header, KEY, "");
     header(header, 5, "Column");
     header(header, 6, "File");
     header(header, 7, "Sheet");
