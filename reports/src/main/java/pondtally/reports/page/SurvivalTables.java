@@ -58,7 +58,7 @@ final class SurvivalTables {
   }
 
   private static Rows rows(TablePackage tables) {
-    return Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
+    return Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of());
   }
 
   private static Grid columns(Grid grid, Rows rows) {

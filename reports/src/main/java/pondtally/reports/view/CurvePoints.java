@@ -22,7 +22,7 @@ public final class CurvePoints {
 
   /** Points of one group: columns grouping, group, time_days, survival, lower, upper. */
   public static List<Line> of(TablePackage tables, String grouping, String group) {
-    String method = SurvivalMethod.of(tables);
+    String method = SurvivalMethod.of();
     OptionalDouble end =
         Rows.of(tables, "survival_summary")
             .where("grouping", grouping)

@@ -106,8 +106,7 @@ final class GrantGlance {
   }
 
   private static void survival(TablePackage tables, GrantTable.Builder table) {
-    Rows all =
-        GrantOutcomes.whole(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
+    Rows all = GrantOutcomes.whole(tables, "survival_summary").where("method", SurvivalMethod.of());
     for (int years : SurvivalSentences.HORIZONS) {
       String column = "survival_" + years + "y";
       if (GrantCells.number(all, column).isPresent()) {

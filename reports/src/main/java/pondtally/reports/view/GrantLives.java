@@ -18,7 +18,7 @@ final class GrantLives {
 
   static GrantSection of(TablePackage tables) {
     List<Sentence> sentences = new ArrayList<>();
-    Rows survival = Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
+    Rows survival = Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of());
     Rows all = survival.where("grouping", "all").where("group", "all");
     SurvivalSentences.working(all, sentences);
     SurvivalSentences.median(all, sentences);

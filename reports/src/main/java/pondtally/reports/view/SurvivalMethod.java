@@ -1,20 +1,15 @@
 package pondtally.reports.view;
 
-import pondtally.reports.table.TablePackage;
-
 /** Which survival estimate the reports lead with. */
 public final class SurvivalMethod {
 
   private SurvivalMethod() {}
 
   /**
-   * {@code interval} where failures are dated by the interval between visits and that estimate was
-   * made, else {@code product-limit}.
+   * The product-limit estimate: it is made for every group, so that all of them can be compared by
+   * one method. The interval estimate, made for fewer groups, stands in its own tables.
    */
-  public static String of(TablePackage tables) {
-    boolean wanted = tables.fact("failure_dated").equals("interval");
-    boolean made =
-        Rows.of(tables, "survival_summary").where("method", "interval").first().isPresent();
-    return wanted && made ? "interval" : "product-limit";
+  public static String of() {
+    return "product-limit";
   }
 }

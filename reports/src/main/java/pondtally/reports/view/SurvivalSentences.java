@@ -21,7 +21,7 @@ final class SurvivalSentences {
 
   static List<Sentence> of(TablePackage tables) {
     List<Sentence> sentences = new ArrayList<>();
-    Rows all = Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of(tables));
+    Rows all = Rows.of(tables, "survival_summary").where("method", SurvivalMethod.of());
     if (all.list().isEmpty()) {
       return sentences;
     }

@@ -45,7 +45,7 @@ final class RateSheets {
     Map<String, Line> survival =
         Rows.of(tables, "survival_summary")
             .where("grouping", "pipe")
-            .where("method", SurvivalMethod.of(tables))
+            .where("method", SurvivalMethod.of())
             .by("group");
     List<Line> lines =
         lines(tables, "pipe").stream()

@@ -24,7 +24,7 @@ final class SurvivalSheets {
   private SurvivalSheets() {}
 
   static void summary(Book book, TablePackage tables) {
-    String method = SurvivalMethod.of(tables);
+    String method = SurvivalMethod.of();
     List<Line> lines = Rows.of(tables, "survival_summary").where("method", method).lines();
     Columns columns =
         Columns.of(tables, "survival_summary")
@@ -106,7 +106,7 @@ final class SurvivalSheets {
     put(curves, "all devices", CurvePoints.of(tables, "all", "all"));
     Rows.of(tables, "survival_summary")
         .where("grouping", "pipe")
-        .where("method", SurvivalMethod.of(tables))
+        .where("method", SurvivalMethod.of())
         .lines()
         .stream()
         .filter(line -> !Groups.isSmall(line, tables))
