@@ -51,7 +51,7 @@ final class AbsentSheets {
         null,
         Severity.NOTICE,
         IntakeRule.MAPPED_HEADING_ABSENT.code(),
-        "columns.yaml, line %d, is about sheets called %s, and this file has none. Its sheets: %s."
+        "columns.yaml, line %s, is about sheets called %s, and this file has none. Its sheets: %s."
             .formatted(entry.line(), Shown.value(entry.sheets()), there),
         "");
   }

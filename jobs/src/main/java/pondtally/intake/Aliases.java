@@ -76,7 +76,7 @@ final class Aliases {
   }
 
   private static UserError wrong(RawRow row, String problem) {
-    return UserError.input("%s, line %d: %s.".formatted(NAME, row.number, problem));
+    return UserError.input("%s, line %s: %s.".formatted(NAME, row.number, problem));
   }
 
   private static void followChains(Map<String, String> ids) {

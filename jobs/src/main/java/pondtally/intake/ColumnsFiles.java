@@ -60,7 +60,7 @@ final class ColumnsFiles {
           for (ColumnsMap.Entry entry : map.entries()) {
             if (files.stream().noneMatch(file -> isAbout(file, folder, entry))) {
               throw UserError.input(
-                  "%s, line %d: no file here is called `%s`. Expected a file name, in which * may stand for any text; %s."
+                  "%s, line %s: no file here is called `%s`. Expected a file name, in which * may stand for any text; %s."
                       .formatted(
                           pathByFolder.get(folder),
                           entry.line(),

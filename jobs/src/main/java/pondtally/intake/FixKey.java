@@ -28,7 +28,7 @@ public record FixKey(String file, String sheet, int row, String print) implement
 
   /** The key as one cell. */
   public String text() {
-    return "fix1|%s|%d|%s|%s".formatted(print, row, encoded(file), encoded(sheet));
+    return "fix1|%s|%s|%s|%s".formatted(print, row, encoded(file), encoded(sheet));
   }
 
   /** The key that a cell holds; empty where it holds none. */
@@ -57,7 +57,7 @@ public record FixKey(String file, String sheet, int row, String print) implement
   /** The row for people. */
   String words() {
     return sheet.isEmpty()
-        ? "%s, row %d".formatted(file, row)
-        : "%s, sheet %s, row %d".formatted(file, sheet, row);
+        ? "%s, row %s".formatted(file, row)
+        : "%s, sheet %s, row %s".formatted(file, sheet, row);
   }
 }

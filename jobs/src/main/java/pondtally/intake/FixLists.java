@@ -80,7 +80,7 @@ public final class FixLists {
     refused
         .computeIfAbsent(row.list(), list -> new ArrayList<>())
         .add(
-            "The correction in sheet %s, row %d, of %s is not used: %s. The row counts as it stands there."
+            "The correction in sheet %s, row %s, of %s is not used: %s. The row counts as it stands there."
                 .formatted(row.listSheet(), row.listRow(), row.key().words(), why));
   }
 

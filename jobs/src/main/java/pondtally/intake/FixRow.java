@@ -17,7 +17,7 @@ record FixRow(FixKey key, List<String> cells, String list, String listSheet, int
 
   /** Where the correction stands, for people. */
   String where() {
-    return "%s, sheet %s, row %d".formatted(list, listSheet, listRow);
+    return "%s, sheet %s, row %s".formatted(list, listSheet, listRow);
   }
 
   /** Whether it says the same as another correction of the same row. */

@@ -110,7 +110,7 @@ final class Unread {
         judge,
         Severity.SET_ASIDE,
         IntakeRule.UNRECOGNISED_TABLE,
-        "columns.yaml says that the headings stand in row %d, where nothing stands. Expected the row number that a spreadsheet shows beside them. %s set aside."
+        "columns.yaml says that the headings stand in row %s, where nothing stands. Expected the row number that a spreadsheet shows beside them. %s set aside."
             .formatted(headerRow, rows(rows)));
     return allSetAside(rows);
   }
@@ -123,7 +123,7 @@ final class Unread {
         text,
         Severity.NOTICE,
         IntakeRule.ROWS_BELOW_TABLE,
-        "The table ends above row %d, as columns.yaml says (stop_at); %s from there on %s not read as data."
+        "The table ends above row %s, as columns.yaml says (stop_at); %s from there on %s not read as data."
             .formatted(row, rows(rows), rows == 1 ? "was" : "were"),
         "");
   }

@@ -102,7 +102,7 @@ final class YamlPart {
       YamlPart key = new YamlPart(file, tuple.getKeyNode());
       Integer before = lines.putIfAbsent(key.text(), key.line());
       if (before != null) {
-        throw key.wrong("`%s` stands in line %d already", key.text(), before);
+        throw key.wrong("`%s` stands in line %s already", key.text(), before);
       }
       entries.put(key, new YamlPart(file, tuple.getValueNode()));
     }
