@@ -39,12 +39,9 @@ final class Launcher {
     command.add(jar().toString());
     command.addAll(arguments);
     try {
-      Process process = new ProcessBuilder(command).inheritIO().start();
-      Thread stop = new Thread(process::destroy);
-      Runtime.getRuntime().addShutdownHook(stop);
-      int code = process.waitFor();
-      Runtime.getRuntime().removeShutdownHook(stop);
-      return code;
+      Path scratch = Files.createTempDirectory("pondtally-");
+      command.add(1, "-Djava.io.tmpdir=" + scratch);
+      return run(command, scratch);
     } catch (IOException e) {
       System.err.println("pondtally: Java cannot be started again: " + e.getMessage());
       return Main.FAULT;
@@ -52,6 +49,27 @@ final class Launcher {
       Thread.currentThread().interrupt();
       return Main.FAULT;
     }
+  }
+
+  /**
+   * Runs a command whose temporary files all lie in a private folder, which is removed however it
+   * ends.
+   */
+  private static int run(List<String> command, Path scratch)
+      throws IOException, InterruptedException {
+    Process process = new ProcessBuilder(command).inheritIO().start();
+    Thread stop =
+        new Thread(
+            () -> {
+              process.destroy();
+              process.onExit().join();
+              Folders.deleteQuietly(scratch);
+            });
+    Runtime.getRuntime().addShutdownHook(stop);
+    int code = process.waitFor();
+    Runtime.getRuntime().removeShutdownHook(stop);
+    Folders.deleteQuietly(scratch);
+    return code;
   }
 
   private static List<String> flags(long inputBytes) {

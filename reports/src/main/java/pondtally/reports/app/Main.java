@@ -40,12 +40,17 @@ public final class Main implements Runnable {
   static final int WRONG_USE = 2;
   static final int INPUT_UNUSABLE = 3;
   static final int FAULT = 70;
+  static final int STOPPED = 130;
+
+  /** Whether somebody stopped the program: what breaks then is no fault. */
+  private static volatile boolean stopping;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   /** Runs the command and exits with its code. */
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> stopping = true));
     System.exit(run(arguments));
   }
 
@@ -65,6 +70,9 @@ public final class Main implements Runnable {
 
   private static int explain(Exception error, CommandLine command, String[] arguments) {
     PrintWriter err = command.getErr();
+    if (stopping) {
+      return STOPPED;
+    }
     if (error instanceof UserError user) {
       err.println("pondtally: " + user.getMessage());
       return user.exitCode();

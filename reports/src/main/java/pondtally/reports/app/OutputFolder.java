@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.stream.Stream;
 import pondtally.check.UserError;
 
@@ -45,7 +44,7 @@ final class OutputFolder implements AutoCloseable {
       restore(target, previous);
       refuse(folder, target, replace);
       Files.createDirectories(parent);
-      delete(beside);
+      Folders.delete(beside);
       Files.createDirectory(beside);
     } catch (IOException e) {
       throw notWritable(folder, e);
@@ -96,12 +95,12 @@ final class OutputFolder implements AutoCloseable {
   /** Puts what was written in its place. */
   void commit() {
     try {
-      delete(previous);
+      Folders.delete(previous);
       if (Files.exists(target)) {
         Files.move(target, previous);
       }
       Files.move(beside, target);
-      delete(previous);
+      Folders.delete(previous);
     } catch (IOException e) {
       throw notWritable(target, e);
     }
@@ -111,20 +110,9 @@ final class OutputFolder implements AutoCloseable {
   @Override
   public void close() {
     try {
-      delete(beside);
+      Folders.delete(beside);
     } catch (IOException e) {
       throw notWritable(beside, e);
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (Files.notExists(folder)) {
-      return;
-    }
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
     }
   }
 
