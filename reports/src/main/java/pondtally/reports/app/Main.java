@@ -59,7 +59,8 @@ public final class Main implements Runnable {
     CommandLine line = new CommandLine(new Main());
     line.setExecutionExceptionHandler(
         (error, command, parsed) -> explain(error, command, arguments));
-    line.setExitCodeExceptionMapper(error -> FAULT);
+    line.setExitCodeExceptionMapper(
+        error -> error instanceof CommandLine.ParameterException ? WRONG_USE : FAULT);
     return line.execute(arguments);
   }
 

@@ -44,7 +44,7 @@ final class OutputFolder implements AutoCloseable {
       restore(target, previous);
       refuse(folder, target, replace);
       Files.createDirectories(parent);
-      Folders.delete(beside);
+      clearLeftovers(parent, "." + target.getFileName() + ".writing-");
       Files.createDirectory(beside);
     } catch (IOException e) {
       throw notWritable(folder, e);
@@ -57,6 +57,27 @@ final class OutputFolder implements AutoCloseable {
     if (Files.notExists(target) && Files.exists(previous.resolve(MARK))) {
       Files.move(previous, target);
     }
+  }
+
+  /**
+   * Removes what runs that were stopped left beside the folder; what a run at work writes is left
+   * alone.
+   */
+  private static void clearLeftovers(Path parent, String prefix) throws IOException {
+    try (Stream<Path> files = Files.list(parent)) {
+      for (Path file : files.toList()) {
+        String name = file.getFileName().toString();
+        if (name.startsWith(prefix) && !isAtWork(name.substring(prefix.length()))) {
+          Folders.delete(file);
+        }
+      }
+    }
+  }
+
+  private static boolean isAtWork(String pid) {
+    return pid.matches("\\d{1,18}")
+        && Long.parseLong(pid) != ProcessHandle.current().pid()
+        && ProcessHandle.of(Long.parseLong(pid)).isPresent();
   }
 
   private static void refuse(Path folder, Path target, boolean replace) throws IOException {

@@ -78,4 +78,15 @@ class OutputFolderTest {
     refused("--replace", false);
     assertEquals("old", Files.readString(parent.resolve("out/run.json")));
   }
+
+  @Test
+  void leftoversOfStoppedRunsAreClearedAndOnlyThose() throws IOException {
+    Files.createDirectory(parent.resolve(".out.writing-999999999999"));
+    Files.createDirectory(parent.resolve(".other.writing-999999999999"));
+    long parentPid = ProcessHandle.current().parent().map(ProcessHandle::pid).orElse(1L);
+    Files.createDirectory(parent.resolve(".out.writing-" + parentPid));
+    write("new");
+    assertEquals(
+        List.of(".other.writing-999999999999", ".out.writing-" + parentPid, "out"), names());
+  }
 }
