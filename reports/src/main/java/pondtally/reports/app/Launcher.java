@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class Launcher {
 
   private static final String CHILD = "pondtally.child";
-  private static final long SMALL_INPUT_BYTES = 64L << 20;
+  private static final long SMALL_INPUT_BYTES = 8L << 20;
 
   private Launcher() {}
 
@@ -79,7 +79,7 @@ final class Launcher {
     if (inputBytes < SMALL_INPUT_BYTES) {
       flags.add("-XX:TieredStopAtLevel=1");
       flags.add("-XX:+UseSerialGC");
-      flags.add("-Xmx1g");
+      flags.add("-Xmx2g");
     } else {
       flags.add("-XX:+UseParallelGC");
     }
