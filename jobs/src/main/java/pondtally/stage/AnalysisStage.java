@@ -1,6 +1,7 @@
 package pondtally.stage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
@@ -31,6 +32,7 @@ import pondtally.record.ClusterRecords;
 import pondtally.record.Expense;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultTable;
+import pondtally.table.TableSpec;
 
 /** From the rows of each cluster to result tables: Spark counts, plain Java computes. */
 public final class AnalysisStage {
@@ -57,6 +59,8 @@ public final class AnalysisStage {
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
     tables.addAll(money(outcome, program, settings));
+    List<TableSpec> declared = TableSpec.all();
+    tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     return new Results(tables, checked.account(), checked.issues());
   }
 
