@@ -35,9 +35,4 @@ public final class Prices implements Serializable {
         ? null
         : (Double) (nominalUsd * index.factor(index.nearestYear(year), baseYear));
   }
-
-  /** Whether dollars of {@code year} had to take the index of an earlier year. */
-  public boolean isProvisional(int year) {
-    return year > index.lastYear();
-  }
 }

@@ -19,12 +19,9 @@ final class Linked implements Serializable {
 
   private Linked() {}
 
-  /** Joins sites that stand in one list, and lists that have a site in common. */
-  static Linked of(List<List<String>> shared) {
-    return of(shared, Map.of());
-  }
-
   /**
+   * Joins sites that stand in one list, and lists that have a site in common.
+   *
    * @param shared sites that share a pond or a property
    * @param siteOfPond a site of each pond whose areas name the pond alone
    */

@@ -1,24 +1,31 @@
 package pondtally.stats;
 
 import java.io.Serializable;
+import java.util.Arrays;
 
 /**
  * Sums over clusters of U and UUᵀ, U being a cluster's score (sum of {@link HazardScores} over its
  * lives): what errors that allow for likeness within clusters need (Lin &amp; Wei 1989). Sums are
- * exact to 2^-62 of a unit covariate, so parts merge in any order to the same bits.
+ * {@link ExactSum}s, so parts merge in any order to the same bits.
  */
 public final class HazardClusterSums implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final double[] scale;
-  private final HazardExactSum first;
-  private final HazardExactSum second;
+  private final ExactSum[] first;
+  private final ExactSum[] second;
   private long clusters;
 
   private HazardClusterSums(double[] scale) {
     this.scale = scale;
-    first = new HazardExactSum(scale.length);
-    second = new HazardExactSum(scale.length * scale.length);
+    first = sums(scale.length);
+    second = sums(scale.length * scale.length);
+  }
+
+  private static ExactSum[] sums(int size) {
+    ExactSum[] sums = new ExactSum[size];
+    Arrays.setAll(sums, i -> new ExactSum());
+    return sums;
   }
 
   /** An accumulator without clusters for the scores of a fit. */
@@ -33,9 +40,9 @@ public final class HazardClusterSums implements Serializable {
    */
   public HazardClusterSums add(double[] score) {
     for (int i = 0; i < scale.length; i++) {
-      first.add(i, score[i] / scale[i]);
+      first[i].add(score[i] / scale[i]);
       for (int j = 0; j < scale.length; j++) {
-        second.add(i * scale.length + j, score[i] / scale[i] * (score[j] / scale[j]));
+        second[i * scale.length + j].add(score[i] / scale[i] * (score[j] / scale[j]));
       }
     }
     clusters++;
@@ -44,8 +51,8 @@ public final class HazardClusterSums implements Serializable {
 
   /** Adds another accumulator's clusters. */
   public HazardClusterSums merge(HazardClusterSums other) {
-    first.add(other.first);
-    second.add(other.second);
+    Arrays.setAll(first, i -> first[i].merge(other.first[i]));
+    Arrays.setAll(second, i -> second[i].merge(other.second[i]));
     clusters += other.clusters;
     return this;
   }
@@ -59,7 +66,7 @@ public final class HazardClusterSums implements Serializable {
   double[] sum() {
     double[] sum = new double[scale.length];
     for (int i = 0; i < sum.length; i++) {
-      sum[i] = first.get(i) * scale[i];
+      sum[i] = first[i].result() * scale[i];
     }
     return sum;
   }
@@ -70,7 +77,7 @@ public final class HazardClusterSums implements Serializable {
     double[][] products = new double[p][p];
     for (int i = 0; i < p; i++) {
       for (int j = 0; j < p; j++) {
-        products[i][j] = second.get(i * p + j) * scale[i] * scale[j];
+        products[i][j] = second[i * p + j].result() * scale[i] * scale[j];
       }
     }
     return products;
