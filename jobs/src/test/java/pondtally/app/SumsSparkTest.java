@@ -124,6 +124,7 @@ class SumsSparkTest {
   /** A device replaced by another design counts once, in the groups of its first life. */
   @Test
   void devicesWithFailureTimeAddUp() {
+    SortedMap<String, Double> wholes = new TreeMap<>();
     for (String table : List.of("failure_rates", "survival_summary")) {
       SortedMap<String, Double> devices =
           byGrouping(
@@ -137,7 +138,9 @@ class SumsSparkTest {
           List.of("pipe", "kind", "watershed", "crew", "cohort", "build", "setting")) {
         assertEquals(devices.get("all"), devices.get(grouping), 0, table + " by " + grouping);
       }
+      wholes.put(table, devices.get("all"));
     }
+    assertEquals(wholes.get("survival_summary"), wholes.get("failure_rates"), 0);
   }
 
   @Test
