@@ -28,7 +28,7 @@ public final class RemovalTally implements Serializable {
   public static final String NO_EVIDENCE = "none given";
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, SortedMap<Integer, Sums>> sums = new TreeMap<>();
+  private final Map<GroupKey, Map<Integer, Sums>> sums = new HashMap<>();
 
   public RemovalTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -174,7 +174,7 @@ public final class RemovalTally implements Serializable {
   }
 
   private Sums sums(GroupKey key, int year) {
-    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
   }
 
   /** Adds what another tally summed. */
@@ -185,7 +185,7 @@ public final class RemovalTally implements Serializable {
 
   /** Sum of removals avoided in a group over all years; null where none could be computed. */
   public Double avoidedInAll(GroupKey key) {
-    SortedMap<Integer, Sums> byYear = sums.getOrDefault(key, new TreeMap<>());
+    Map<Integer, Sums> byYear = sums.getOrDefault(key, Map.of());
     ExactSum total = new ExactSum();
     long sites = 0;
     for (Sums s : byYear.values()) {
@@ -213,7 +213,10 @@ public final class RemovalTally implements Serializable {
    */
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
-    sums.forEach((key, byYear) -> byYear.forEach((year, s) -> addRows(rows, key, year, s)));
+    new TreeMap<>(sums)
+        .forEach(
+            (key, byYear) ->
+                new TreeMap<>(byYear).forEach((year, s) -> addRows(rows, key, year, s)));
     return rows;
   }
 

@@ -1,10 +1,12 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedMap;
+import java.util.Map;
 import java.util.TreeMap;
 import pondtally.history.DeviceHistory;
 import pondtally.history.PondHistory;
@@ -25,7 +27,7 @@ public final class WetlandTally implements Serializable {
   private static final double DAYS_PER_YEAR = 365.25;
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, SortedMap<String, Sums>> sums = new TreeMap<>();
+  private final Map<GroupKey, Map<String, Sums>> sums = new HashMap<>();
 
   public WetlandTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -64,16 +66,17 @@ public final class WetlandTally implements Serializable {
   public void add(ClusterView cluster) {
     for (PondHistory pond : cluster.history().ponds()) {
       for (ClusterView.Subset subset : ClusterView.subsets(PondGroups.of(cluster, pond))) {
-        SortedMap<String, Sums> own = sums(pond, subset.devices());
+        Map<String, Sums> own = sums(pond, subset.devices());
         for (GroupKey key : subset.keys()) {
-          own.forEach((year, more) -> sums(key, year).merge(more));
+          Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
+          own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
         }
       }
     }
   }
 
-  private SortedMap<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
-    SortedMap<String, Sums> own = new TreeMap<>();
+  private Map<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
+    Map<String, Sums> own = new LinkedHashMap<>();
     int start = ClusterView.firstEntry(devices);
     Stretches functional = ClusterView.functional(devices);
     for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
@@ -121,7 +124,7 @@ public final class WetlandTally implements Serializable {
   }
 
   private Sums sums(GroupKey key, String year) {
-    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
   }
 
   /** Adds what another tally summed. */
@@ -148,10 +151,12 @@ public final class WetlandTally implements Serializable {
 
   /** The rows of the result table; areas are empty where no pond of the group was measured. */
   public List<Row> rows() {
-    return sums.entrySet().stream()
+    return new TreeMap<>(sums)
+        .entrySet().stream()
         .flatMap(
             group ->
-                group.getValue().entrySet().stream()
+                new TreeMap<>(group.getValue())
+                    .entrySet().stream()
                     .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
         .toList();
   }
