@@ -1,9 +1,9 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.EnumSet;
 import java.util.Set;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.history.DeviceHistory;

@@ -2,8 +2,8 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
@@ -39,8 +39,7 @@ public final class BenefitTally implements Serializable {
       BenefitSums.Draws draws = null;
       for (GroupKey key : subset.keys()) {
         if (GROUPINGS.contains(key.grouping())) {
-          draws =
-              draws == null ? BenefitSums.draws(amounts.sum(subset.devices()), weights) : draws;
+          draws = draws == null ? BenefitSums.draws(amounts.sum(subset.devices()), weights) : draws;
           add(sums(key), subset.devices(), amounts, draws);
         }
       }
@@ -48,10 +47,7 @@ public final class BenefitTally implements Serializable {
   }
 
   private static void add(
-      BenefitSums s,
-      List<DeviceHistory> devices,
-      BenefitCluster amounts,
-      BenefitSums.Draws draws) {
+      BenefitSums s, List<DeviceHistory> devices, BenefitCluster amounts, BenefitSums.Draws draws) {
     Map<String, Integer> firstInstall = new HashMap<>();
     for (DeviceHistory device : devices) {
       firstInstall.merge(device.siteId(), device.install().installedOn(), Math::min);
@@ -59,9 +55,7 @@ public final class BenefitTally implements Serializable {
     boolean any = false;
     for (Map.Entry<String, Integer> site : firstInstall.entrySet()) {
       s.addSite(
-          amounts.damageKnown(site.getKey()),
-          amounts.costKnown(site.getKey()),
-          site.getValue());
+          amounts.damageKnown(site.getKey()), amounts.costKnown(site.getKey()), site.getValue());
       any |= amounts.counts(site.getKey());
     }
     s.add(draws, any);

@@ -105,19 +105,19 @@ public final class CompletenessTally implements Serializable {
   public List<Row> rows() {
     return new TreeMap<>(counts)
         .entrySet().stream()
-        .flatMap(
-            partner ->
-                new TreeMap<>(partner.getValue())
-                    .entrySet().stream()
-                    .map(
-                        year ->
-                            new Row(
-                                partner.getKey(),
-                                year.getKey(),
-                                year.getValue().newest,
-                                year.getValue().expected,
-                                year.getValue().seen,
-                                year.getValue().expected - year.getValue().seen)))
-        .toList();
+            .flatMap(
+                partner ->
+                    new TreeMap<>(partner.getValue())
+                        .entrySet().stream()
+                            .map(
+                                year ->
+                                    new Row(
+                                        partner.getKey(),
+                                        year.getKey(),
+                                        year.getValue().newest,
+                                        year.getValue().expected,
+                                        year.getValue().seen,
+                                        year.getValue().expected - year.getValue().seen)))
+            .toList();
   }
 }

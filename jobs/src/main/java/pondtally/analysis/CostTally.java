@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import pondtally.analysis.CostLine.Payment;
 import pondtally.analysis.CostLine.Stage;
@@ -56,10 +56,10 @@ public final class CostTally implements Serializable {
   public void add(ClusterView cluster) {
     for (ClusterView.Subset subset : cluster.subsets()) {
       Map<String, Sums> own = sums(cluster, subset.devices());
-        for (GroupKey key : subset.keys()) {
-          Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
-          own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
-        }
+      for (GroupKey key : subset.keys()) {
+        Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
+        own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
+      }
     }
   }
 
@@ -164,12 +164,14 @@ public final class CostTally implements Serializable {
   public List<Row> rows(EstimatedCosts estimated) {
     return new TreeMap<>(sums)
         .entrySet().stream()
-        .flatMap(
-            group ->
-                new TreeMap<>(group.getValue())
-                    .entrySet().stream()
-                    .map(year -> row(group.getKey(), year.getKey(), year.getValue(), estimated)))
-        .toList();
+            .flatMap(
+                group ->
+                    new TreeMap<>(group.getValue())
+                        .entrySet().stream()
+                            .map(
+                                year ->
+                                    row(group.getKey(), year.getKey(), year.getValue(), estimated)))
+            .toList();
   }
 
   private Row row(GroupKey key, String year, Sums s, EstimatedCosts estimated) {

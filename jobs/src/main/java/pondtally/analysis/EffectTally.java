@@ -46,8 +46,8 @@ public final class EffectTally implements Serializable {
   }
 
   /**
-   * One group's sums. What was paid is resampled once for all the measures that a cluster counts in,
-   * by the set of those measures.
+   * One group's sums. What was paid is resampled once for all the measures that a cluster counts
+   * in, by the set of those measures.
    */
   private static final class GroupSums implements Serializable {
     private static final long serialVersionUID = 1;

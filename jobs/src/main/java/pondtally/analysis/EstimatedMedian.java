@@ -35,8 +35,7 @@ final class EstimatedMedian implements Serializable {
       return OptionalDouble.empty();
     }
     TreeMap<Long, Long> sorted = new TreeMap<>(counts);
-    return OptionalDouble.of(
-        (at(sorted, (n - 1) / 2) + at(sorted, n / 2)) / (2 * STEPS_PER_USD));
+    return OptionalDouble.of((at(sorted, (n - 1) / 2) + at(sorted, n / 2)) / (2 * STEPS_PER_USD));
   }
 
   private static double at(TreeMap<Long, Long> counts, long rank) {

@@ -2,8 +2,8 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.Comparator;
-import java.util.List;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;

@@ -13,8 +13,8 @@ import pondtally.record.Install;
 import pondtally.record.Site;
 
 /**
- * Which groups a device, or one service life of it, belongs to: exactly one of each grouping. Not for
- * use by several threads at once.
+ * Which groups a device, or one service life of it, belongs to: exactly one of each grouping. Not
+ * for use by several threads at once.
  */
 public final class Groups {
 

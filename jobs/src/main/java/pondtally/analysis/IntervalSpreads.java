@@ -1,9 +1,9 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import pondtally.stats.IntervalDraws;

@@ -1,7 +1,7 @@
 package pondtally.analysis;
 
-import java.util.List;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.history.DeviceHistory;

@@ -1,8 +1,8 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
-import java.util.HashSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -182,6 +182,11 @@ public final class RateTally implements Serializable {
   /** Counts by group and year. */
   public SortedMap<GroupKey, SortedMap<String, Counts>> counts() {
     return sorted(counts);
+  }
+
+  /** Counts of a group that has any, over the whole record. */
+  Counts whole(GroupKey key) {
+    return counts.get(key).get(ALL_YEARS);
   }
 
   /** Failures by group and cause. */

@@ -2,8 +2,8 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import pondtally.stats.RepeatHistory;
 import pondtally.stats.RepeatSpread;

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import pondtally.history.DeviceHistory;
 import pondtally.history.PondHistory;
@@ -153,12 +153,12 @@ public final class WetlandTally implements Serializable {
   public List<Row> rows() {
     return new TreeMap<>(sums)
         .entrySet().stream()
-        .flatMap(
-            group ->
-                new TreeMap<>(group.getValue())
-                    .entrySet().stream()
-                    .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
-        .toList();
+            .flatMap(
+                group ->
+                    new TreeMap<>(group.getValue())
+                        .entrySet().stream()
+                            .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
+            .toList();
   }
 
   private static Row row(GroupKey key, String year, Sums s) {

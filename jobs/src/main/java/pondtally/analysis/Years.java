@@ -49,9 +49,7 @@ final class Years {
     for (int year = years.of(Math.floorDiv(start, 2)); 2 * years.firstDay(year) < end; year++) {
       spans.add(
           new Span(
-              label(year),
-              2 * years.firstDay(year),
-              Math.min(end, 2 * years.firstDay(year + 1))));
+              label(year), 2 * years.firstDay(year), Math.min(end, 2 * years.firstDay(year + 1))));
     }
     return spans;
   }

@@ -20,9 +20,9 @@ final class ClusterOutcome implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final ProgramTally tally;
-  private final List<DeviceRow> devices = new ArrayList<>();
-  private final List<SiteRow> sites = new ArrayList<>();
-  private final List<WorklistDevice> worklist = new ArrayList<>();
+  private final PackedRows<DeviceRow> devices = new PackedRows<>(DeviceRow.class);
+  private final PackedRows<SiteRow> sites = new PackedRows<>(SiteRow.class);
+  private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
@@ -37,15 +37,15 @@ final class ClusterOutcome implements Serializable {
   }
 
   List<DeviceRow> devices() {
-    return devices;
+    return devices.list();
   }
 
   List<SiteRow> sites() {
-    return sites;
+    return sites.list();
   }
 
   List<WorklistDevice> worklist() {
-    return worklist;
+    return worklist.list();
   }
 
   List<Finding> findings() {
@@ -74,9 +74,9 @@ final class ClusterOutcome implements Serializable {
 
   ClusterOutcome merge(ClusterOutcome other) {
     tally.merge(other.tally);
-    devices.addAll(other.devices);
-    sites.addAll(other.sites);
-    worklist.addAll(other.worklist);
+    devices.list().addAll(other.devices.list());
+    sites.list().addAll(other.sites.list());
+    worklist.list().addAll(other.worklist.list());
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

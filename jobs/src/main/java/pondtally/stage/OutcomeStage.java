@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import org.apache.commons.lang3.SerializationUtils;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
@@ -34,11 +33,8 @@ public final class OutcomeStage {
 
   private OutcomeStage() {}
 
-  /**
-   * What the clusters of one part of the data add up to, and what each contributed; packed, because
-   * both are kept for the second pass.
-   */
-  private record Part(byte[] outcome, byte[] clusters) implements Serializable {}
+  /** What the clusters of one part of the data add up to, and what each contributed. */
+  private record Part(ClusterOutcome outcome, List<ClusterPart> clusters) implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -55,10 +51,7 @@ public final class OutcomeStage {
             .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     ClusterOutcome outcome =
-        parts.map(Part::outcome).collect().stream()
-            .map(packed -> (ClusterOutcome) SerializationUtils.deserialize(packed))
-            .reduce(ClusterOutcome::merge)
-            .orElseThrow();
+        parts.map(Part::outcome).collect().stream().reduce(ClusterOutcome::merge).orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
@@ -68,8 +61,7 @@ public final class OutcomeStage {
 
   /** Every task has a copy of the totals of its own to add to. */
   private static SecondPass weigh(Part part, SecondPass totals) {
-    List<ClusterPart> clusters = SerializationUtils.deserialize(part.clusters());
-    clusters.forEach(totals::add);
+    part.clusters().forEach(totals::add);
     return totals;
   }
 
@@ -93,6 +85,6 @@ public final class OutcomeStage {
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
     }
-    return new Part(SerializationUtils.serialize(outcome), SerializationUtils.serialize(parts));
+    return new Part(outcome, parts);
   }
 }
