@@ -10,6 +10,7 @@ import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.analysis.WorklistDevice;
 import pondtally.check.Finding;
+import pondtally.check.InstallPlace;
 import pondtally.check.Verdict;
 
 /**
@@ -22,6 +23,7 @@ final class ClusterOutcome implements Serializable {
   private final ProgramTally tally;
   private final List<DeviceRow> devices = new ArrayList<>();
   private final List<SiteRow> sites = new ArrayList<>();
+  private final List<InstallPlace> places = new ArrayList<>();
   private final List<WorklistDevice> worklist = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
@@ -42,6 +44,10 @@ final class ClusterOutcome implements Serializable {
 
   List<SiteRow> sites() {
     return sites;
+  }
+
+  List<InstallPlace> places() {
+    return places;
   }
 
   List<WorklistDevice> worklist() {
@@ -76,6 +82,7 @@ final class ClusterOutcome implements Serializable {
     tally.merge(other.tally);
     devices.addAll(other.devices);
     sites.addAll(other.sites);
+    places.addAll(other.places);
     worklist.addAll(other.worklist);
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
