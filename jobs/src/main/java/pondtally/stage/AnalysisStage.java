@@ -26,6 +26,7 @@ import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
 import pondtally.analysis.WorklistAnalysis;
 import pondtally.check.CheckSettings;
+import pondtally.check.LikelyDuplicates;
 import pondtally.check.ProgramChecks;
 import pondtally.record.Budget;
 import pondtally.record.ClusterRecords;
@@ -54,6 +55,7 @@ public final class AnalysisStage {
             ClusterRows.only(Expense.class, inputs.programRows()),
             checks);
     outcome.findings().addAll(program.findings());
+    outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
     outcome.verdicts().addAll(program.verdicts());
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
     List<ResultTable> tables = new ArrayList<>(checked.tables());

@@ -10,6 +10,7 @@ import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.analysis.WorklistDevice;
 import pondtally.check.Finding;
+import pondtally.check.InstallPlace;
 import pondtally.check.Verdict;
 
 /**
@@ -23,6 +24,7 @@ final class ClusterOutcome implements Serializable {
   private final PackedRows<DeviceRow> devices = new PackedRows<>(DeviceRow.class);
   private final PackedRows<SiteRow> sites = new PackedRows<>(SiteRow.class);
   private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
+  private final PackedRows<InstallPlace> places = new PackedRows<>(InstallPlace.class);
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
@@ -42,6 +44,10 @@ final class ClusterOutcome implements Serializable {
 
   List<SiteRow> sites() {
     return sites.list();
+  }
+
+  List<InstallPlace> places() {
+    return places.list();
   }
 
   List<WorklistDevice> worklist() {
@@ -77,6 +83,7 @@ final class ClusterOutcome implements Serializable {
     devices.list().addAll(other.devices.list());
     sites.list().addAll(other.sites.list());
     worklist.list().addAll(other.worklist.list());
+    places.list().addAll(other.places.list());
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

@@ -21,6 +21,7 @@ import pondtally.analysis.WorklistDevice;
 import pondtally.check.CheckSettings;
 import pondtally.check.CheckedCluster;
 import pondtally.check.ClusterChecks;
+import pondtally.check.InstallPlace;
 import pondtally.history.ClusterHistory;
 import pondtally.history.Histories;
 import pondtally.record.ClusterRecords;
@@ -78,6 +79,7 @@ public final class OutcomeStage {
       CheckedCluster checked = ClusterChecks.check(clusters.next(), checks);
       outcome.findings().addAll(checked.findings());
       outcome.verdicts().addAll(checked.verdicts());
+      outcome.places().addAll(InstallPlace.of(checked.kept()));
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
       ClusterView view = new ClusterView(history, groups, costs);
       parts.add(outcome.tally().add(view));
