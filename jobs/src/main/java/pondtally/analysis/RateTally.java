@@ -107,7 +107,8 @@ public final class RateTally implements Serializable {
     }
   }
 
-  private SortedMap<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
+  /** Time and failures of one life, in all and by fiscal year. */
+  SortedMap<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
     SortedMap<String, Counts> byYear = new TreeMap<>();
     of(byYear, ALL_YEARS).exposureHalfDays = exposed.halfDays();
     of(byYear, ALL_YEARS).failures = failures.size();
@@ -121,9 +122,14 @@ public final class RateTally implements Serializable {
       }
     }
     for (Failure failure : failures) {
-      of(byYear, Integer.toString(years.of(failure.midpoint() / 2))).failures++;
+      of(byYear, yearOf(failure)).failures++;
     }
     return byYear;
+  }
+
+  /** The fiscal year that a failure counts in. */
+  String yearOf(Failure failure) {
+    return Integer.toString(years.of(failure.midpoint() / 2));
   }
 
   private static Counts of(SortedMap<String, Counts> byYear, String year) {

@@ -31,7 +31,8 @@ public final class WetlandTally implements Serializable {
     this.settings = settings;
   }
 
-  private static final class Sums implements Serializable {
+  /** Sums of one group in one year. */
+  static final class Sums implements Serializable {
     private static final long serialVersionUID = 1;
     private long sites;
     private long sitesMeasured;
@@ -44,6 +45,22 @@ public final class WetlandTally implements Serializable {
     private final ExactSum acreYears = new ExactSum();
     private final ExactSum extrapolated = new ExactSum();
     private final ExactSum lowered = new ExactSum();
+
+    double verified() {
+      return verified.result();
+    }
+
+    double unverified() {
+      return unverified.result();
+    }
+
+    double acreYears() {
+      return acreYears.result();
+    }
+
+    double extrapolated() {
+      return extrapolated.result();
+    }
 
     private void merge(Sums other) {
       sites += other.sites;
@@ -72,7 +89,8 @@ public final class WetlandTally implements Serializable {
     }
   }
 
-  private SortedMap<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
+  /** What one pond adds in each year from the first entry of {@code devices} there. */
+  SortedMap<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
     SortedMap<String, Sums> own = new TreeMap<>();
     int start = ClusterView.firstEntry(devices);
     Stretches functional = ClusterView.functional(devices);

@@ -1,6 +1,7 @@
 package pondtally.stage;
 
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -10,6 +11,7 @@ import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
+import pondtally.analysis.ContributionRows;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
@@ -38,7 +40,8 @@ public final class OutcomeStage {
    * What the clusters of one part of the data add up to, and what each contributed; packed, because
    * both are kept for the second pass.
    */
-  private record Part(byte[] outcome, byte[] clusters) implements Serializable {}
+  private record Part(byte[] outcome, byte[] clusters, ArrayList<String> runs)
+      implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -48,22 +51,26 @@ public final class OutcomeStage {
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      String runFolder) {
     JavaRDD<Part> parts =
         clusters
             .coalesce(clusters.context().defaultParallelism())
-            .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
+            .mapPartitions(
+                part -> List.of(count(part, checks, settings, prices, runFolder)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
+    List<String> runs = new ArrayList<>();
     ClusterOutcome outcome =
-        parts.map(Part::outcome).collect().stream()
-            .map(packed -> (ClusterOutcome) SerializationUtils.deserialize(packed))
+        parts.map(part -> new Part(part.outcome(), null, part.runs())).collect().stream()
+            .peek(part -> runs.addAll(part.runs()))
+            .map(part -> (ClusterOutcome) SerializationUtils.deserialize(part.outcome()))
             .reduce(ClusterOutcome::merge)
             .orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
     parts.unpersist();
-    return outcome.with(models, second);
+    return outcome.with(models, second, runs);
   }
 
   /** Every task has a copy of the totals of its own to add to. */
@@ -77,7 +84,9 @@ public final class OutcomeStage {
       Iterator<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      String runFolder) {
+    ContributionRuns runs = runFolder == null ? null : new ContributionRuns(Path.of(runFolder));
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
@@ -92,7 +101,19 @@ public final class OutcomeStage {
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
+      if (runs != null) {
+        ContributionRows.of(view, settings, runs::add);
+      }
     }
-    return new Part(SerializationUtils.serialize(outcome), SerializationUtils.serialize(parts));
+    return new Part(
+        SerializationUtils.serialize(outcome), SerializationUtils.serialize(parts), names(runs));
+  }
+
+  private static ArrayList<String> names(ContributionRuns runs) {
+    if (runs == null) {
+      return new ArrayList<>();
+    }
+    runs.close();
+    return new ArrayList<>(runs.runs());
   }
 }
