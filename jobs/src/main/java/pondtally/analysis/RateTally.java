@@ -108,7 +108,8 @@ public final class RateTally implements Serializable {
     }
   }
 
-  private Map<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
+  /** Time and failures of one life, in all and by fiscal year. */
+  Map<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
     Map<String, Counts> byYear = new HashMap<>();
     of(byYear, ALL_YEARS).exposureHalfDays = exposed.halfDays();
     of(byYear, ALL_YEARS).failures = failures.size();
@@ -122,9 +123,14 @@ public final class RateTally implements Serializable {
       }
     }
     for (Failure failure : failures) {
-      of(byYear, Years.label(years.of(failure.midpoint() / 2))).failures++;
+      of(byYear, yearOf(failure)).failures++;
     }
     return byYear;
+  }
+
+  /** The fiscal year that a failure counts in. */
+  String yearOf(Failure failure) {
+    return Years.label(years.of(failure.midpoint() / 2));
   }
 
   private static Counts of(Map<String, Counts> byYear, String year) {

@@ -140,10 +140,15 @@ public final class RemovalTally implements Serializable {
       s.reported.add(report.removals());
     }
     if (report != null && report.avoided() != null) {
-      Claims claims = s.claim(report.evidence() == null ? NO_EVIDENCE : report.evidence().code());
+      Claims claims = s.claim(evidence(report));
       claims.sites++;
       claims.avoided.add(report.avoided());
     }
+  }
+
+  /** The grade of evidence of a claim as tables name it. */
+  static String evidence(Removal report) {
+    return report.evidence() == null ? NO_EVIDENCE : report.evidence().code();
   }
 
   /**

@@ -33,7 +33,8 @@ public final class WetlandTally implements Serializable {
     this.settings = settings;
   }
 
-  private static final class Sums implements Serializable {
+  /** Sums of one group in one year. */
+  static final class Sums implements Serializable {
     private static final long serialVersionUID = 1;
     private long sites;
     private long sitesMeasured;
@@ -46,6 +47,22 @@ public final class WetlandTally implements Serializable {
     private final ExactSum acreYears = new ExactSum();
     private final ExactSum extrapolated = new ExactSum();
     private final ExactSum lowered = new ExactSum();
+
+    double verified() {
+      return verified.result();
+    }
+
+    double unverified() {
+      return unverified.result();
+    }
+
+    double acreYears() {
+      return acreYears.result();
+    }
+
+    double extrapolated() {
+      return extrapolated.result();
+    }
 
     private void merge(Sums other) {
       sites += other.sites;
@@ -75,7 +92,8 @@ public final class WetlandTally implements Serializable {
     }
   }
 
-  private Map<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
+  /** What one pond adds in each year from the first entry of {@code devices} there. */
+  Map<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
     Map<String, Sums> own = new LinkedHashMap<>();
     int start = ClusterView.firstEntry(devices);
     Stretches functional = ClusterView.functional(devices);

@@ -29,6 +29,7 @@ final class ClusterOutcome implements Serializable {
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
   private SecondPass second;
+  private transient List<String> runs;
 
   ClusterOutcome(ProgramTally tally) {
     this.tally = tally;
@@ -72,9 +73,15 @@ final class ClusterOutcome implements Serializable {
     return models;
   }
 
-  ClusterOutcome with(FittedModels fitted, SecondPass weighed) {
+  /** Names of the runs of contributions that the tasks wrote. */
+  List<String> runs() {
+    return runs;
+  }
+
+  ClusterOutcome with(FittedModels fitted, SecondPass weighed, List<String> written) {
     models = fitted;
     second = weighed;
+    runs = written;
     return this;
   }
 

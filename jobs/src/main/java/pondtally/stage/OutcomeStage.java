@@ -1,6 +1,7 @@
 package pondtally.stage;
 
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -9,6 +10,7 @@ import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
+import pondtally.analysis.ContributionRows;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
@@ -34,8 +36,12 @@ public final class OutcomeStage {
 
   private OutcomeStage() {}
 
-  /** What the clusters of one part of the data add up to, and what each contributed. */
-  private record Part(ClusterOutcome outcome, List<ClusterPart> clusters) implements Serializable {}
+  /**
+   * What the clusters of one part of the data add up to, what each contributed, and the files of
+   * contributions that were written.
+   */
+  private record Part(ClusterOutcome outcome, List<ClusterPart> clusters, List<String> runs)
+      implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -45,19 +51,26 @@ public final class OutcomeStage {
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      String runFolder) {
     JavaRDD<Part> parts =
         clusters
             .coalesce(clusters.context().defaultParallelism())
-            .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
+            .mapPartitions(
+                part -> List.of(count(part, checks, settings, prices, runFolder)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
+    List<String> runs = new ArrayList<>();
     ClusterOutcome outcome =
-        parts.map(Part::outcome).collect().stream().reduce(ClusterOutcome::merge).orElseThrow();
+        parts.map(part -> new Part(part.outcome(), List.of(), part.runs())).collect().stream()
+            .peek(part -> runs.addAll(part.runs()))
+            .map(Part::outcome)
+            .reduce(ClusterOutcome::merge)
+            .orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
     parts.unpersist();
-    return outcome.with(models, second);
+    return outcome.with(models, second, runs);
   }
 
   /** Every task has a copy of the totals of its own to add to. */
@@ -70,7 +83,9 @@ public final class OutcomeStage {
       Iterator<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      String runFolder) {
+    ContributionRuns runs = runFolder == null ? null : new ContributionRuns(Path.of(runFolder));
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
@@ -86,7 +101,18 @@ public final class OutcomeStage {
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
+      if (runs != null) {
+        ContributionRows.of(view, settings, runs::add);
+      }
     }
-    return new Part(outcome, parts);
+    return new Part(outcome, parts, names(runs));
+  }
+
+  private static ArrayList<String> names(ContributionRuns runs) {
+    if (runs == null) {
+      return new ArrayList<>();
+    }
+    runs.close();
+    return new ArrayList<>(runs.runs());
   }
 }
