@@ -18,6 +18,7 @@ import pondtally.reports.table.BrokenTables;
       CheckCommand.class,
       ReportCommand.class,
       RenderCommand.class,
+      CompareCommand.class,
       BlankCommand.class
     },
     sortOptions = false,
