@@ -108,6 +108,13 @@ public final class ResultPackage {
         field.put("private", true);
       }
     }
+    if (RowOrder.isEachKeyOnce(table)) {
+      // Not Table Schema's primaryKey, which allows no empty cell.
+      ArrayNode key = resource.putArray("rowKey");
+      table.spec().columns().stream()
+          .limit(table.spec().keyColumns())
+          .forEach(column -> key.add(column.name()));
+    }
   }
 
   /** SHA-256 of a file, in hexadecimal. */

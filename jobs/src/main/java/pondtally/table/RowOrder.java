@@ -1,6 +1,7 @@
 package pondtally.table;
 
 import java.util.Comparator;
+import java.util.TreeSet;
 
 /**
  * The order of rows in a result table: by the key columns from left to right, empty cells first.
@@ -20,6 +21,13 @@ final class RowOrder {
       }
       return 0;
     };
+  }
+
+  /** Whether the key columns single out each row: then they are the table's primary key. */
+  static boolean isEachKeyOnce(ResultTable table) {
+    Comparator<Object[]> order = byKey(table.spec());
+    TreeSet<Object[]> keys = new TreeSet<>(order);
+    return table.rows().stream().allMatch(keys::add);
   }
 
   private static int compareCells(Object a, Object b) {

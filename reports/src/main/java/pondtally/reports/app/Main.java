@@ -19,6 +19,7 @@ import pondtally.reports.table.BrokenTables;
       ReportCommand.class,
       RenderCommand.class,
       TraceCommand.class,
+      CompareCommand.class,
       BlankCommand.class
     },
     sortOptions = false,

@@ -129,7 +129,16 @@ public final class TablePackage {
           name
               + ".csv is not the file that its run wrote (SHA-256 differs). Run the report again.");
     }
-    return new Table(name, resource.path("title").asText(name), fields, cells);
+    return new Table(
+        name, resource.path("title").asText(name), fields, key(resource, fields), cells);
+  }
+
+  /** A key that lost a column, as in a public edition, singles out no row. */
+  private static List<String> key(JsonNode resource, List<Field> fields) {
+    List<String> names = fields.stream().map(Field::name).toList();
+    List<String> key = new ArrayList<>();
+    resource.path("rowKey").forEach(column -> key.add(column.asText()));
+    return names.containsAll(key) ? key : List.of();
   }
 
   private static String readCsv(Path file, String name, List<Field> fields, List<String[]> cells)
