@@ -58,7 +58,9 @@ public final class ResultPackage {
     for (ResultTable table : tables) {
       Path file = folder.resolve(table.name() + ".csv");
       writeCsv(file, table);
-      describe(resources.addObject(), table.spec(), table.rows().size(), file);
+      ObjectNode resource = resources.addObject();
+      describe(resource, table.spec(), table.rows().size(), file);
+      describeKey(resource, table);
     }
     for (TableFile table : files) {
       ObjectNode resource = resources.addObject();
@@ -108,6 +110,9 @@ public final class ResultPackage {
         field.put("private", true);
       }
     }
+  }
+
+  private static void describeKey(ObjectNode resource, ResultTable table) {
     if (RowOrder.isEachKeyOnce(table)) {
       // Not Table Schema's primaryKey, which allows no empty cell.
       ArrayNode key = resource.putArray("rowKey");
