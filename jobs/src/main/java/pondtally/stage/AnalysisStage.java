@@ -50,8 +50,7 @@ public final class AnalysisStage {
   /**
    * Runs every analysis.
    *
-   * @param longTables folder to write tables into that are too long for memory; empty: they are not
-   *     wanted
+   * @param wanted what is added on request
    */
   public static Results run(
       JavaSparkContext spark,
@@ -60,7 +59,8 @@ public final class AnalysisStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      Optional<Path> longTables) {
+      OnRequest wanted) {
+    Optional<Path> longTables = wanted.longTables();
     Optional<Path> runs = longTables.map(folder -> folder.resolve("runs"));
     ClusterOutcome outcome =
         OutcomeStage.run(
@@ -77,6 +77,10 @@ public final class AnalysisStage {
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
     tables.addAll(money(outcome, program, settings));
+    wanted
+        .wetlandWorth()
+        .map(worth -> worth.rows(outcome.tally().wetland().rows(), prices))
+        .ifPresent(rows -> tables.add(RecordRows.table("wetland_value", rows)));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     List<TableFile> files =

@@ -50,7 +50,9 @@ public final class ProgramWorkbook {
     book.when(tables, "cost_effectiveness", UnitCostSheets::perProperty);
     book.when(tables, "cost_effectiveness", UnitCostSheets::all);
     book.when(tables, "benefit_cost", BenefitSheets::benefit);
+    book.when(tables, "benefit_years", ModelSheet::addTo);
     book.when(tables, "sensitivity", BenefitSheets::sensitivity);
+    book.when(tables, "wetland_value", BenefitSheets::wetlandValue);
     book.when(tables, "wetland", WetlandSheets::byWatershed);
     book.when(tables, "wetland", WetlandSheets::byYear);
     book.when(tables, "removals_avoided", RemovalSheet::addTo);

@@ -1,0 +1,13 @@
+package pondtally.stage;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import pondtally.analysis.WetlandWorth;
+
+/**
+ * What a run adds only where it is asked for.
+ *
+ * @param longTables folder to write tables into that are too long for memory
+ * @param wetlandWorth range of the yearly value of an acre
+ */
+public record OnRequest(Optional<Path> longTables, Optional<WetlandWorth> wetlandWorth) {}
