@@ -34,6 +34,9 @@ final class BenefitSums implements Serializable {
   void add(BenefitAmounts amounts, byte[] weights, boolean anyCounted) {
     for (BenefitMeasure measure : BenefitMeasure.values()) {
       double amount = amounts.get(measure);
+      if (amount == 0) {
+        continue;
+      }
       totals[measure.ordinal()].add(amount);
       long[] own = draws[measure.ordinal()];
       long millionths = Math.round(amount * MILLION);

@@ -24,16 +24,19 @@ public final class BenefitTally implements Serializable {
   private final AnalysisSettings settings;
   private final SortedMap<GroupKey, BenefitSums> sums = new TreeMap<>();
   private final BenefitLives lives;
+  private final SeasonTally season;
 
   public BenefitTally(AnalysisSettings settings) {
     this.settings = settings;
     this.lives = new BenefitLives(settings.rules().dating());
+    this.season = new SeasonTally(settings.rules().dating());
   }
 
   /** Adds a cluster. */
   public void add(ClusterView cluster) {
     lives.add(cluster);
     BenefitCluster amounts = BenefitCluster.of(cluster, settings);
+    season.add(cluster, amounts);
     byte[] weights = new byte[settings.resamples()];
     PoissonWeights.of(settings.seed(), cluster.history().records().cluster()).fill(weights);
     cluster
@@ -73,10 +76,16 @@ public final class BenefitTally implements Serializable {
   public void merge(BenefitTally other) {
     other.sums.forEach((key, more) -> sums(key).merge(more));
     lives.merge(other.lives);
+    season.merge(other.season);
   }
 
   SortedMap<GroupKey, BenefitSums> sums() {
     return sums;
+  }
+
+  /** What looking ahead to the next seasons rests on. */
+  SeasonTally season() {
+    return season;
   }
 
   /** The lives from which survival is fitted. */

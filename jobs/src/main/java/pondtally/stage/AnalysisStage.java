@@ -10,6 +10,7 @@ import pondtally.analysis.BenefitAnalysis;
 import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.EstimatedCosts;
+import pondtally.analysis.ExpenseRows;
 import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
@@ -59,6 +60,10 @@ public final class AnalysisStage {
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
     tables.addAll(money(outcome, program, settings));
+    tables.addAll(SeasonTables.of(outcome, settings));
+    tables.add(
+        RecordRows.table(
+            "program_expenses", ExpenseRows.rows(program.expenses(), settings, prices)));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     return new Results(tables, checked.account(), checked.issues());

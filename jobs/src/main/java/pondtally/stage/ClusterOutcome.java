@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
+import pondtally.analysis.Lapses;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
@@ -23,6 +24,7 @@ final class ClusterOutcome implements Serializable {
   private final List<DeviceRow> devices = new ArrayList<>();
   private final List<SiteRow> sites = new ArrayList<>();
   private final List<WorklistDevice> worklist = new ArrayList<>();
+  private final List<Lapses.Row> lapses = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
@@ -46,6 +48,10 @@ final class ClusterOutcome implements Serializable {
 
   List<WorklistDevice> worklist() {
     return worklist;
+  }
+
+  List<Lapses.Row> lapses() {
+    return lapses;
   }
 
   List<Finding> findings() {
@@ -77,6 +83,7 @@ final class ClusterOutcome implements Serializable {
     devices.addAll(other.devices);
     sites.addAll(other.sites);
     worklist.addAll(other.worklist);
+    lapses.addAll(other.lapses);
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

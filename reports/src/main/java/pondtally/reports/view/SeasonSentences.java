@@ -23,14 +23,14 @@ final class SeasonSentences {
 
   private static Sentence sentence(Rows at, Row row) {
     Sentence.Builder text =
-        Sentence.of("Expected in " + row.text("year") + ": ")
+        Sentence.of("Expected in " + SeasonYear.name(Line.of(row)) + ": ")
             .cell(
                 at,
                 NumberText.measured(
                     Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
                 "expected_failures");
     if (Cells.number(row, "lower").isPresent() && Cells.number(row, "upper").isPresent()) {
-      text.say(" (9 times in 10 between ")
+      text.say(" (19 times in 20 between ")
           .cell(at, whole(row, "lower") + " and " + whole(row, "upper"), "lower", "upper")
           .say(")");
     }
