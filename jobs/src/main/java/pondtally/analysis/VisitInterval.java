@@ -190,16 +190,6 @@ public final class VisitInterval {
 
   private double downShare(int days) {
     return downShares.computeIfAbsent(
-        days, d -> downShare(fit, d, horizonYears, units.replacedShare()));
-  }
-
-  /** Share of the horizon during which a new device lies failed, not yet noticed. */
-  static double downShare(SeasonFit fit, int days, int horizonYears, double replacedShare) {
-    BenefitYears ahead = BenefitYears.of(fit::cumulativeHazard, days, horizonYears, replacedShare);
-    double down = 0;
-    for (int year = 1; year <= horizonYears; year++) {
-      down += (1 - ahead.workingShare(year)) / horizonYears;
-    }
-    return down;
+        days, d -> VisitDowntime.share(fit, d, horizonYears * Years.DAYS, units.replacedShare()));
   }
 }

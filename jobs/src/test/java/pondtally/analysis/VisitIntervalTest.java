@@ -12,7 +12,7 @@ class VisitIntervalTest {
   private static final double REPLACED = 0.3;
   private static final double SHAPE = 1.4;
   private static final double SCALE = 1500;
-  private static final int YEARS = 10;
+  private static final double HORIZON = 10 * 365.25;
   private static final double VISIT_USD = 60;
   private static final double DAMAGE_USD = 2000;
   private static final int DEVICES = 20_000;
@@ -24,17 +24,24 @@ class VisitIntervalTest {
     return VISIT_USD * 365.25 / days + DAMAGE_USD * downShare;
   }
 
-  /** Lives of devices, one after another: fails, lies until the next visit, is mended, goes on. */
+  /** Whole visit intervals on both sides of the horizon, weighted by how near they come to it. */
   private static double simulatedDownShare(int days, long seed) {
+    int whole = (int) (HORIZON / days);
+    double rest = HORIZON / days - whole;
+    return (1 - rest) * simulated(days, whole, seed) + rest * simulated(days, whole + 1, seed);
+  }
+
+  /** Lives of devices, one after another: fails, lies until the next visit, is mended, goes on. */
+  private static double simulated(int days, int visits, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    double horizon = YEARS * 365.25;
+    double horizon = (double) days * visits;
     double down = 0;
     for (int device = 0; device < DEVICES; device++) {
       double born = 0;
       double failsOn = born + next(0, random);
       while (failsOn < horizon) {
         double visit = Math.ceil(failsOn / days) * days;
-        down += Math.min(horizon, visit) - failsOn;
+        down += visit - failsOn;
         born = random.nextDouble() < REPLACED ? visit : born;
         failsOn = born + next(visit - born, random);
       }
@@ -50,7 +57,7 @@ class VisitIntervalTest {
   @Test
   void downtimeAgreesWithTheSimulation() {
     for (int days : new int[] {60, 180, 365, 700}) {
-      double computed = VisitInterval.downShare(FIT, days, YEARS, REPLACED);
+      double computed = VisitDowntime.share(FIT, days, HORIZON, REPLACED);
       // Standard error of the simulation: below 0.6 per cent of the share at each interval.
       assertEquals(computed, simulatedDownShare(days, days), 0.02 * computed, days + " days");
     }
@@ -64,7 +71,7 @@ class VisitIntervalTest {
     double leastSimulated = Double.POSITIVE_INFINITY;
     // The same random numbers at each interval, so that the curve is smooth enough to have a least.
     for (int days = 30; days <= 400; days += 5) {
-      double cost = costUsd(days, VisitInterval.downShare(FIT, days, YEARS, REPLACED));
+      double cost = costUsd(days, VisitDowntime.share(FIT, days, HORIZON, REPLACED));
       double other = costUsd(days, simulatedDownShare(days, 7));
       computed = cost < least ? days : computed;
       simulated = other < leastSimulated ? days : simulated;
@@ -84,12 +91,21 @@ class VisitIntervalTest {
   @Test
   void aConstantHazardGivesTheClosedForm() {
     SeasonFit constant = new SeasonFit("all", new double[] {1}, new double[] {Math.log(1000)});
-    // 3,652.5 days are 36 intervals of 100 days and 52.5 days of the next.
     double x = 0.1;
-    double whole = 1 + Math.expm1(-x) / x;
-    assertEquals(0.04837418, whole, 1e-8);
-    double share = VisitInterval.downShare(constant, 100, YEARS, 0);
-    double last = 1 + Math.expm1(-0.0525) / 0.0525;
-    assertEquals((3600 * whole + 52.5 * last) / 3652.5, share, 2e-6);
+    double lost = 1 + Math.expm1(-x) / x;
+    assertEquals(0.04837418, lost, 1e-8);
+    assertEquals(lost, VisitDowntime.share(constant, 100, HORIZON, 0), 1e-7);
+    // Replacement changes nothing where age does not matter.
+    assertEquals(lost, VisitDowntime.share(constant, 100, HORIZON, 0.4), 1e-7);
+  }
+
+  @Test
+  void theCurveHasNoRipples() {
+    double before = VisitDowntime.share(FIT, 30, HORIZON, REPLACED);
+    for (int days = 31; days <= 730; days++) {
+      double share = VisitDowntime.share(FIT, days, HORIZON, REPLACED);
+      assertTrue(share > before, days + " days");
+      before = share;
+    }
   }
 }

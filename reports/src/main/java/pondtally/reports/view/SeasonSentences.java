@@ -1,5 +1,6 @@
 package pondtally.reports.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pondtally.reports.table.Row;
@@ -17,8 +18,10 @@ final class SeasonSentences {
         all.list().stream()
             .filter(row -> Cells.number(row, "expected_failures").isPresent())
             .min(java.util.Comparator.comparing(row -> row.text("year")));
-    return next.map(row -> List.of(sentence(all.where("year", row.text("year")), row)))
-        .orElse(List.of());
+    List<Sentence> sentences = new ArrayList<>();
+    next.ifPresent(row -> sentences.add(sentence(all.where("year", row.text("year")), row)));
+    PlanSentences.addTo(sentences, tables);
+    return sentences;
   }
 
   private static Sentence sentence(Rows at, Row row) {
