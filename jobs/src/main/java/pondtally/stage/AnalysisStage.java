@@ -16,6 +16,7 @@ import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.ContributionProgram;
 import pondtally.analysis.EstimatedCosts;
+import pondtally.analysis.ExpenseRows;
 import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
@@ -81,6 +82,10 @@ public final class AnalysisStage {
         .wetlandWorth()
         .map(worth -> worth.rows(outcome.tally().wetland().rows(), prices))
         .ifPresent(rows -> tables.add(RecordRows.table("wetland_value", rows)));
+    tables.addAll(SeasonTables.of(outcome, settings));
+    tables.add(
+        RecordRows.table(
+            "program_expenses", ExpenseRows.rows(program.expenses(), settings, prices)));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     List<TableFile> files =
