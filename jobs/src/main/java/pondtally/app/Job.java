@@ -44,7 +44,7 @@ public final class Job {
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
     JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs);
     Results results =
-        AnalysisStage.run(spark, inputs, clusters, run.checks(), run.analysis(), run.prices());
+        AnalysisStage.run(spark, inputs, clusters, run.checks(), run.analysis(), run.prices(), request.scope());
     return new JobResult(
         files,
         results.tables(),

@@ -11,7 +11,6 @@ import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FitAnalysis;
-import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.IntervalAnalysis;
 import pondtally.analysis.MeanLifeAnalysis;
@@ -21,6 +20,7 @@ import pondtally.analysis.RateAnalysis;
 import pondtally.analysis.RateRatioAnalysis;
 import pondtally.analysis.RepeatAnalysis;
 import pondtally.analysis.SampleSizeAnalysis;
+import pondtally.analysis.Scope;
 import pondtally.analysis.SensitivityAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
@@ -46,13 +46,15 @@ public final class AnalysisStage {
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
-    ClusterOutcome outcome = OutcomeStage.run(clusters, checks, settings, prices);
+      Prices prices,
+      Scope scope) {
+    ClusterOutcome outcome = OutcomeStage.run(clusters, checks, settings, prices, scope);
     ProgramChecks.Checked program =
         ProgramChecks.check(
             ClusterRows.only(Budget.class, inputs.programRows()),
             ClusterRows.only(Expense.class, inputs.programRows()),
             checks);
+    outcome.scoping().requireKnown(program.budgets());
     outcome.findings().addAll(program.findings());
     outcome.verdicts().addAll(program.verdicts());
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
@@ -114,7 +116,7 @@ public final class AnalysisStage {
         RecordRows.table("sensitivity", SensitivityAnalysis.rows(tally.benefits(), fits, settings)),
         RecordRows.table("worklist", WorklistAnalysis.rows(outcome.worklist(), fits, settings)),
         RecordRows.table(
-            "funding",
-            FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));
+            "funding", outcome.scoping().funding(tally.funding(), program, settings)),
+        RecordRows.table("funder_shares", outcome.scoping().shares()));
   }
 }

@@ -20,6 +20,7 @@ final class ClusterOutcome implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final ProgramTally tally;
+  private final Scoping scoping;
   private final List<DeviceRow> devices = new ArrayList<>();
   private final List<SiteRow> sites = new ArrayList<>();
   private final List<WorklistDevice> worklist = new ArrayList<>();
@@ -28,8 +29,14 @@ final class ClusterOutcome implements Serializable {
   private transient FittedModels models;
   private SecondPass second;
 
-  ClusterOutcome(ProgramTally tally) {
+  ClusterOutcome(ProgramTally tally, Scoping scoping) {
     this.tally = tally;
+    this.scoping = scoping;
+  }
+
+  /** What the scope of the report narrowed, and what it did not. */
+  Scoping scoping() {
+    return scoping;
   }
 
   ProgramTally tally() {
@@ -74,6 +81,7 @@ final class ClusterOutcome implements Serializable {
 
   ClusterOutcome merge(ClusterOutcome other) {
     tally.merge(other.tally);
+    scoping.merge(other.scoping);
     devices.addAll(other.devices);
     sites.addAll(other.sites);
     worklist.addAll(other.worklist);

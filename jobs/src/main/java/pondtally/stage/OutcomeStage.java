@@ -16,6 +16,7 @@ import pondtally.analysis.FittedModels;
 import pondtally.analysis.Groups;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
+import pondtally.analysis.Scope;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.analysis.WorklistDevice;
@@ -48,11 +49,12 @@ public final class OutcomeStage {
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      Scope scope) {
     JavaRDD<Part> parts =
         clusters
             .coalesce(clusters.context().defaultParallelism())
-            .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
+            .mapPartitions(part -> List.of(count(part, checks, settings, prices, scope)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     ClusterOutcome outcome =
         parts.map(Part::outcome).collect().stream()
@@ -77,8 +79,10 @@ public final class OutcomeStage {
       Iterator<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
-    ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
+      Prices prices,
+      Scope scope) {
+    ClusterOutcome outcome =
+        new ClusterOutcome(new ProgramTally(settings), new Scoping(scope, settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
@@ -87,7 +91,11 @@ public final class OutcomeStage {
       outcome.findings().addAll(checked.findings());
       outcome.verdicts().addAll(checked.verdicts());
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
-      ClusterView view = new ClusterView(history, groups, costs);
+      ClusterView view =
+          outcome.scoping().of(new ClusterView(history, groups, costs), groups, costs);
+      if (view == null) {
+        continue;
+      }
       parts.add(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));

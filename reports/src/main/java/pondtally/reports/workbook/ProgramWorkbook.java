@@ -57,12 +57,18 @@ public final class ProgramWorkbook {
     book.when(tables, "properties", PropertySheets::byType);
     book.when(tables, "properties", PropertySheets::byWatershed);
     book.when(tables, "funding", BenefitSheets::funding);
+    book.when(tables, "funder_shares", ShareSheets::shares);
     book.when(tables, "season_forecast", SeasonSheets::forecast);
     book.when(tables, "worklist", SeasonSheets::worklist);
     book.when(tables, "visit_interval", SeasonSheets::interval);
   }
 
   private static void records(Book book, TablePackage tables) {
+    book.when(
+        tables,
+        "restated",
+        (b, t) ->
+            ChangeSheets.figures(b, t, "restated", "Published before", "published.table.all"));
     book.when(tables, "devices", StateSheets::devices);
     book.when(tables, "sites", StateSheets::sites);
     book.when(tables, "row_account", CheckSheets::account);
