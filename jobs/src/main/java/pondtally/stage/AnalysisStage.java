@@ -1,14 +1,20 @@
 package pondtally.stage;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.BenefitAnalysis;
 import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.ContributionProgram;
 import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.IncidenceAnalysis;
@@ -26,12 +32,14 @@ import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
 import pondtally.analysis.WorklistAnalysis;
 import pondtally.check.CheckSettings;
+import pondtally.check.LikelyDuplicates;
 import pondtally.check.ProgramChecks;
 import pondtally.record.Budget;
 import pondtally.record.ClusterRecords;
 import pondtally.record.Expense;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultTable;
+import pondtally.table.TableFile;
 import pondtally.table.TableSpec;
 
 /** From the rows of each cluster to result tables: Spark counts, plain Java computes. */
@@ -39,7 +47,12 @@ public final class AnalysisStage {
 
   private AnalysisStage() {}
 
-  /** Runs every analysis. */
+  /**
+   * Runs every analysis.
+   *
+   * @param longTables folder to write tables into that are too long for memory; empty: they are not
+   *     wanted
+   */
   public static Results run(
       JavaSparkContext spark,
       Inputs inputs,
@@ -47,8 +60,12 @@ public final class AnalysisStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
+      Optional<Path> longTables,
       Scope scope) {
-    ClusterOutcome outcome = OutcomeStage.run(clusters, checks, settings, prices, scope);
+    Optional<Path> runs = longTables.map(folder -> folder.resolve("runs"));
+    ClusterOutcome outcome =
+        OutcomeStage.run(
+            clusters, checks, settings, prices, runs.map(AnalysisStage::made).orElse(null), scope);
     ProgramChecks.Checked program =
         ProgramChecks.check(
             ClusterRows.only(Budget.class, inputs.programRows()),
@@ -56,6 +73,7 @@ public final class AnalysisStage {
             checks);
     outcome.scoping().requireKnown(program.budgets());
     outcome.findings().addAll(program.findings());
+    outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
     outcome.verdicts().addAll(program.verdicts());
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
     List<ResultTable> tables = new ArrayList<>(checked.tables());
@@ -63,7 +81,30 @@ public final class AnalysisStage {
     tables.addAll(money(outcome, program, settings));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
-    return new Results(tables, checked.account(), checked.issues());
+    List<TableFile> files =
+        longTables
+            .map(
+                folder ->
+                    ContributionFile.write(
+                        folder,
+                        folder.resolve("runs"),
+                        outcome.runs(),
+                        inputs,
+                        ContributionProgram.of(
+                            EstimatedCosts.of(outcome.tally().estimated(), settings),
+                            program.budgets(),
+                            program.expenses())))
+            .stream()
+            .toList();
+    return new Results(tables, files, checked.account(), checked.issues());
+  }
+
+  private static String made(Path folder) {
+    try {
+      return Files.createDirectory(folder).toString();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {

@@ -66,7 +66,7 @@ final class Published {
       return;
     }
     TreeMap<String, String> inputs = new TreeMap<>();
-    for (InputFile file : result.files()) {
+    for (InputFile file : result.program().files()) {
       inputs.put(file.path(), ResultPackage.sha256(Path.of(file.location())));
     }
     RunFolder today = new RunFolder(TablePackage.open(tables), inputs);
@@ -77,7 +77,7 @@ final class Published {
     Map<String, String> facts = new TreeMap<>(result.facts());
     facts.put(
         "published_years", String.join(", ", years.keySet().stream().map(String::valueOf).toList()));
-    ResultPackage.write(tables, all, facts);
+    ResultPackage.write(tables, all, result.longTables(), facts);
   }
 
   private static TreeMap<Integer, Path> years(Path program) throws IOException {

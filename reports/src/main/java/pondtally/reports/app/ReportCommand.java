@@ -16,6 +16,7 @@ import pondtally.analysis.Scope;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
+import pondtally.app.LongTables;
 import pondtally.check.UserError;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
@@ -86,6 +87,12 @@ final class ReportCommand implements Callable<Integer> {
       })
   private Integer publish;
 
+  @Option(
+      names = "--contributions",
+      description =
+          "Write the row-by-row table that `trace` reads, however many devices there are (without this option: up to 100,000).")
+  private boolean contributions;
+
   @Option(names = "--tables-only", description = "Write tables/ and run.json, no reports.")
   private boolean tablesOnly;
 
@@ -99,7 +106,9 @@ final class ReportCommand implements Callable<Integer> {
     RunClock clock = new RunClock();
     requireToPublish();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
-      JobResult result = clock.time("job", () -> Job.run(request()));
+      Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
+      LongTables longTables = new LongTables(tablesFolder, contributions);
+      JobResult result = clock.time("job", () -> Job.run(request().with(longTables)));
       Optional<TablePackage> tables = write(output.path(), result, clock);
       if (publish != null) {
         Published.keep(folder, publish, output.path());
@@ -132,8 +141,8 @@ final class ReportCommand implements Callable<Integer> {
         (int) LocalDate.now().toEpochDay(),
         day(from),
         day(to),
-        Runtime.getRuntime().availableProcessors(),
-        new Scope(funder, watershed));
+        Runtime.getRuntime().availableProcessors())
+        .about(new Scope(funder, watershed));
   }
 
   private static OptionalInt day(LocalDate date) {
@@ -144,8 +153,8 @@ final class ReportCommand implements Callable<Integer> {
 
   private Optional<TablePackage> write(Path folder, JobResult result, RunClock clock)
       throws IOException {
-    Path tables = Files.createDirectory(folder.resolve("tables"));
-    ResultPackage.write(tables, result.tables(), result.facts());
+    Path tables = folder.resolve("tables");
+    ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
     if (isWholeProgram()) {
       clock.timed("published years", () -> Published.restate(this.folder, tables, result));
     }
