@@ -58,8 +58,7 @@ public final class FunderTally implements Serializable {
 
   /** Adds a cluster. */
   public void add(ClusterView cluster) {
-    List<DeviceHistory> all =
-        cluster.devicesByGroup().getOrDefault(GroupKey.ALL, List.of());
+    List<DeviceHistory> all = cluster.devicesByGroup().getOrDefault(GroupKey.ALL, List.of());
     Map<String, TreeMap<String, Double>> cash = new HashMap<>();
     for (DeviceHistory device : all) {
       cash.put(
@@ -112,8 +111,7 @@ public final class FunderTally implements Serializable {
       return;
     }
     double whole = measure.applyAsDouble(devices);
-    TreeMap<String, Double> paid =
-        FunderShare.cash(cluster, devices, settings.endHalfDay() / 2);
+    TreeMap<String, Double> paid = FunderShare.cash(cluster, devices, settings.endHalfDay() / 2);
     FunderShare.parts(paid)
         .forEach(
             (funder, part) -> {

@@ -51,8 +51,7 @@ public final class ClusterPortion {
         whole.requests().stream().filter(row -> siteIds.contains(row.siteId())).toList());
   }
 
-  private static PondHistory pond(
-      PondHistory whole, Set<String> siteIds, List<SiteHistory> sites) {
+  private static PondHistory pond(PondHistory whole, Set<String> siteIds, List<SiteHistory> sites) {
     List<SiteHistory> own =
         sites.stream().filter(site -> site.pondId().equals(whole.pondId())).toList();
     return new PondHistory(

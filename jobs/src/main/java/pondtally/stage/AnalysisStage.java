@@ -156,8 +156,7 @@ public final class AnalysisStage {
         RecordRows.table("benefit_years", BenefitAnalysis.years(tally.benefits(), fits, settings)),
         RecordRows.table("sensitivity", SensitivityAnalysis.rows(tally.benefits(), fits, settings)),
         RecordRows.table("worklist", WorklistAnalysis.rows(outcome.worklist(), fits, settings)),
-        RecordRows.table(
-            "funding", outcome.scoping().funding(tally.funding(), program, settings)),
+        RecordRows.table("funding", outcome.scoping().funding(tally.funding(), program, settings)),
         RecordRows.table("funder_shares", outcome.scoping().shares()));
   }
 }

@@ -52,9 +52,9 @@ record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<Data
   private static KnownIds known(ClusterOutcome outcome) {
     KnownIds counted =
         new KnownIds(
-        outcome.sites().stream().map(SiteRow::siteId).toList(),
-        outcome.sites().stream().map(SiteRow::pondId).distinct().toList(),
-        outcome.devices().stream().map(DeviceRow::deviceId).toList());
+            outcome.sites().stream().map(SiteRow::siteId).toList(),
+            outcome.sites().stream().map(SiteRow::pondId).distinct().toList(),
+            outcome.devices().stream().map(DeviceRow::deviceId).toList());
     return outcome.scoping().known(counted);
   }
 

@@ -89,7 +89,7 @@ public final class OutcomeStage {
       String runFolder,
       Scope scope) {
     ContributionRuns runs = runFolder == null ? null : new ContributionRuns(Path.of(runFolder));
-    ClusterOutcome outcome = 
+    ClusterOutcome outcome =
         new ClusterOutcome(new ProgramTally(settings), new Scoping(scope, settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());

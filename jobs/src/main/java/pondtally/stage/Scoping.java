@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import pondtally.analysis.AnalysisSettings;
@@ -97,8 +96,9 @@ final class Scoping implements Serializable {
   }
 
   /**
-   * The funding rows within the scope. A funder's rows count its match wherever it was given. Awards
-   * and the program's own expenses are not divided among watersheds: there they are left out.
+   * The funding rows within the scope. A funder's rows count its match wherever it was given.
+   * Awards and the program's own expenses are not divided among watersheds: there they are left
+   * out.
    */
   List<FundingRows.Row> funding(
       FundingTally scoped, ProgramChecks.Checked program, AnalysisSettings settings) {

@@ -21,11 +21,11 @@ class ScopeSparkTest {
   private static JobResult scoped(Scope scope) {
     return Job.run(
         new JobRequest(
-            SampleRun.SAMPLE,
-            (int) LocalDate.of(2026, 2, 1).toEpochDay(),
-            OptionalInt.empty(),
-            OptionalInt.empty(),
-            2)
+                SampleRun.SAMPLE,
+                (int) LocalDate.of(2026, 2, 1).toEpochDay(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                2)
             .about(scope));
   }
 
@@ -125,9 +125,9 @@ class ScopeSparkTest {
     UserError error =
         assertThrows(UserError.class, () -> scoped(new Scope("Ninefold Habitat Awards", null)));
     assertEquals(2, error.exitCode());
-    assertTrue(error.getMessage().contains("The nearest is Ninefold Habitat Award."), error.getMessage());
-    UserError watershed =
-        assertThrows(UserError.class, () -> scoped(new Scope(null, "77")));
+    assertTrue(
+        error.getMessage().contains("The nearest is Ninefold Habitat Award."), error.getMessage());
+    UserError watershed = assertThrows(UserError.class, () -> scoped(new Scope(null, "77")));
     assertEquals(2, watershed.exitCode());
     assertTrue(watershed.getMessage().contains("There are: "), watershed.getMessage());
   }

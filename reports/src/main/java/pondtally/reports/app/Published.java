@@ -76,7 +76,8 @@ final class Published {
     all.add(RecordRows.table("restated", rows));
     Map<String, String> facts = new TreeMap<>(result.facts());
     facts.put(
-        "published_years", String.join(", ", years.keySet().stream().map(String::valueOf).toList()));
+        "published_years",
+        String.join(", ", years.keySet().stream().map(String::valueOf).toList()));
     ResultPackage.write(tables, all, result.longTables(), facts);
   }
 

@@ -137,11 +137,11 @@ final class ReportCommand implements Callable<Integer> {
 
   private JobRequest request() {
     return new JobRequest(
-        folder,
-        (int) LocalDate.now().toEpochDay(),
-        day(from),
-        day(to),
-        Runtime.getRuntime().availableProcessors())
+            folder,
+            (int) LocalDate.now().toEpochDay(),
+            day(from),
+            day(to),
+            Runtime.getRuntime().availableProcessors())
         .about(new Scope(funder, watershed));
   }
 

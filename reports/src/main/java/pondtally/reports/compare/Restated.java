@@ -55,7 +55,8 @@ public record Restated(
     if (key.contains("year=" + year)) {
       return OF_THE_YEAR;
     }
-    boolean isToDate = key.stream().noneMatch(k -> k.startsWith("year=")) || key.contains("year=all");
+    boolean isToDate =
+        key.stream().noneMatch(k -> k.startsWith("year=")) || key.contains("year=all");
     boolean isChanged = change.kind().equals(FigureChange.CHANGED);
     return isToDate && isChanged && change.grouping().equals("all") ? TO_DATE : null;
   }

@@ -15,8 +15,7 @@ final class GrantShare {
 
   static Optional<GrantSection> of(TablePackage tables) {
     String funder = tables.fact("scope_funder");
-    boolean isNamed =
-        tables.table("funder_shares").map(table -> table.has("funder")).orElse(false);
+    boolean isNamed = tables.table("funder_shares").map(table -> table.has("funder")).orElse(false);
     if (funder.isEmpty() || !isNamed) {
       return Optional.empty();
     }
@@ -37,11 +36,7 @@ final class GrantShare {
     table.addTo(shown, say.text("share.table.each"), say.text("share.note"));
     return Optional.of(
         new GrantSection(
-            1,
-            say.text("share.heading.grant"),
-            ShareSentences.one(own, tables),
-            shown,
-            Map.of()));
+            1, say.text("share.heading.grant"), ShareSentences.one(own, tables), shown, Map.of()));
   }
 
   private static void row(

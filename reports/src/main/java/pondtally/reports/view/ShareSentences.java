@@ -16,8 +16,7 @@ final class ShareSentences {
 
   static List<Sentence> of(TablePackage tables) {
     Rows shares = Rows.of(tables, "funder_shares");
-    boolean isNamed =
-        tables.table("funder_shares").map(table -> table.has("funder")).orElse(false);
+    boolean isNamed = tables.table("funder_shares").map(table -> table.has("funder")).orElse(false);
     if (shares.list().isEmpty() || !isNamed) {
       return List.of();
     }
@@ -36,8 +35,7 @@ final class ShareSentences {
     Rows without = shares.where("funder", NO_CASH);
     if (without.first().isPresent()) {
       String devices = Cells.count(without.first().get(), "devices", "devices");
-      sentences.add(
-          Said.of("share.none").cell("devices", without, devices, "devices").build());
+      sentences.add(Said.of("share.none").cell("devices", without, devices, "devices").build());
     }
     return sentences;
   }
@@ -59,7 +57,8 @@ final class ShareSentences {
             .build());
     sentences.add(
         Said.of("share.funder.shared")
-            .cell("devicesShared", own, measured(row, "devices_shared", "devices"), "devices_shared")
+            .cell(
+                "devicesShared", own, measured(row, "devices_shared", "devices"), "devices_shared")
             .cell(
                 "yearsShared",
                 own,
