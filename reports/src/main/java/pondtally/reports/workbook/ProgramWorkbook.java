@@ -60,6 +60,7 @@ public final class ProgramWorkbook {
     book.when(tables, "properties", PropertySheets::byType);
     book.when(tables, "properties", PropertySheets::byWatershed);
     book.when(tables, "funding", BenefitSheets::funding);
+    book.when(tables, "funder_shares", ShareSheets::shares);
     book.when(tables, "season_forecast", SeasonSheets::forecast);
     book.when(tables, "season_forecast", SeasonSheets::byGroup);
     book.when(tables, "worklist", WorklistSheets::all);
@@ -73,6 +74,11 @@ public final class ProgramWorkbook {
   }
 
   private static void records(Book book, TablePackage tables) {
+    book.when(
+        tables,
+        "restated",
+        (b, t) ->
+            ChangeSheets.figures(b, t, "restated", "Published before", "published.table.all"));
     book.when(tables, "devices", StateSheets::devices);
     book.when(tables, "sites", StateSheets::sites);
     book.when(tables, "row_account", CheckSheets::account);
