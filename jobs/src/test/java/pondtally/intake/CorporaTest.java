@@ -265,7 +265,8 @@ class CorporaTest {
   }
 
   private static String asXml(String text) {
-    return text.replaceAll("[^\\t\\n\\r\\x20-\\x{d7ff}\\x{e000}-\\x{fffd}\\x{10000}-\\x{10ffff}]", "?");
+    return text.replaceAll(
+        "[^\\t\\n\\r\\x20-\\x{d7ff}\\x{e000}-\\x{fffd}\\x{10000}-\\x{10ffff}]", "?");
   }
 
   private static void fill(Row row, List<String> cells) {
