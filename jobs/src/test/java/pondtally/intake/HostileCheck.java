@@ -224,6 +224,10 @@ final class HostileCheck {
         : cell;
   }
 
+  static void requireSame(String cell, Object value) {
+    assertTrue(isSame(cell, value), cell);
+  }
+
   private static boolean isSame(String cell, Object value) {
     if (value == null) {
       return cell.isEmpty();

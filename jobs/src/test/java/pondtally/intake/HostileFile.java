@@ -17,7 +17,7 @@ import pondtally.schema.TableSchema;
  */
 record HostileFile(String name, byte[] bytes) {
 
-  private static final String[] CELLS = {
+  static final String[] CELLS = {
     "D1",
     "S1",
     "2024-05-01",
@@ -147,7 +147,7 @@ record HostileFile(String name, byte[] bytes) {
     return random.nextInt(10) == 0 ? Arrays.copyOf(bytes, random.nextInt(bytes.length)) : bytes;
   }
 
-  private static byte[] damaged(SplittableRandom random, byte[] bytes) {
+  static byte[] damaged(SplittableRandom random, byte[] bytes) {
     for (int i = 1 + random.nextInt(4); i > 0 && bytes.length > 0; i--) {
       bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
     }
