@@ -47,10 +47,18 @@ public final class Job {
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
     JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs);
     Results results =
-        AnalysisStage.run(spark, inputs, clusters, run.checks(), run.analysis(), run.prices());
+        AnalysisStage.run(
+            spark,
+            inputs,
+            clusters,
+            run.checks(),
+            run.analysis(),
+            run.prices(),
+            request.longTables().folderFor(inputs.reports()));
     return new JobResult(
         program,
         results.tables(),
+        results.files(),
         run.facts(),
         results.account(),
         results.issues(),
