@@ -126,7 +126,7 @@ final class Book {
         XSSFSheet sheet = book.getSheet(place.sheet().name());
         new TableHead(sheet, place, styles, refs(place)).write();
         boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
-        properties.page(sheet, true, onePage);
+        properties.page(sheet, true, PagesWide.set(sheet, place), onePage);
       }
     }
   }

@@ -41,11 +41,20 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
    * @param onePage also as high as the page, so that a chart is not cut
    */
   public void page(XSSFSheet sheet, boolean landscape, boolean onePage) {
+    page(sheet, landscape, 1, onePage);
+  }
+
+  /**
+   * The same over several pages side by side.
+   *
+   * @param pagesWide how many; one for all that can be read at the width of a page
+   */
+  void page(XSSFSheet sheet, boolean landscape, int pagesWide, boolean onePage) {
     PrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
     print.setLandscape(landscape);
     sheet.setFitToPage(true);
-    print.setFitWidth((short) 1);
+    print.setFitWidth((short) pagesWide);
     print.setFitHeight((short) (onePage ? 1 : 0));
     // Otherwise some programs take the printer's own scale.
     sheet.getCTWorksheet().getPageSetup().setUsePrinterDefaults(false);
