@@ -38,6 +38,7 @@ record RunSettings(
           "The reporting period ends (" + date(to) + ") before it begins (" + date(from) + ").");
     }
     int baseYear = baseYear(settings, index.index(), asOf);
+    worthYear(settings, index.index());
     AnalysisSettings analysis =
         new AnalysisSettings(
             new HistoryRules(
@@ -76,6 +77,18 @@ record RunSettings(
         .mapToInt(Integer::intValue)
         .max()
         .orElse(request.today());
+  }
+
+  private static void worthYear(ProgramSettings settings, PriceIndex index) {
+    settings
+        .wetlandWorth()
+        .filter(worth -> !index.covers(worth.year()))
+        .ifPresent(
+            worth -> {
+              throw UserError.input(
+                  "program.yaml: `wetland_value.year` is %s, but the price index holds %s to %s. Give the value in dollars of a year of the index, or add the year to prices.csv."
+                      .formatted(worth.year(), index.firstYear(), index.lastYear()));
+            });
   }
 
   private static int baseYear(ProgramSettings settings, PriceIndex index, int asOf) {

@@ -16,6 +16,7 @@ import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.ContributionProgram;
 import pondtally.analysis.EstimatedCosts;
+import pondtally.analysis.ExpenseRows;
 import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.IntervalAnalysis;
@@ -26,7 +27,6 @@ import pondtally.analysis.RateAnalysis;
 import pondtally.analysis.RateRatioAnalysis;
 import pondtally.analysis.RepeatAnalysis;
 import pondtally.analysis.SampleSizeAnalysis;
-import pondtally.analysis.Scope;
 import pondtally.analysis.SensitivityAnalysis;
 import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
@@ -50,8 +50,7 @@ public final class AnalysisStage {
   /**
    * Runs every analysis.
    *
-   * @param longTables folder to write tables into that are too long for memory; empty: they are not
-   *     wanted
+   * @param wanted what is added on request
    */
   public static Results run(
       JavaSparkContext spark,
@@ -60,12 +59,17 @@ public final class AnalysisStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      Optional<Path> longTables,
-      Scope scope) {
+      OnRequest wanted) {
+    Optional<Path> longTables = wanted.longTables();
     Optional<Path> runs = longTables.map(folder -> folder.resolve("runs"));
     ClusterOutcome outcome =
         OutcomeStage.run(
-            clusters, checks, settings, prices, runs.map(AnalysisStage::made).orElse(null), scope);
+            clusters,
+            checks,
+            settings,
+            prices,
+            runs.map(AnalysisStage::made).orElse(null),
+            wanted.scope());
     ProgramChecks.Checked program =
         ProgramChecks.check(
             ClusterRows.only(Budget.class, inputs.programRows()),
@@ -79,6 +83,14 @@ public final class AnalysisStage {
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
     tables.addAll(money(outcome, program, settings));
+    wanted
+        .wetlandWorth()
+        .map(worth -> worth.rows(outcome.tally().wetland().rows(), prices))
+        .ifPresent(rows -> tables.add(RecordRows.table("wetland_value", rows)));
+    tables.addAll(SeasonTables.of(outcome, settings));
+    tables.add(
+        RecordRows.table(
+            "program_expenses", ExpenseRows.rows(program.expenses(), settings, prices)));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     List<TableFile> files =

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
+import pondtally.analysis.Lapses;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
@@ -26,6 +27,7 @@ final class ClusterOutcome implements Serializable {
   private final PackedRows<SiteRow> sites = new PackedRows<>(SiteRow.class);
   private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
   private final PackedRows<InstallPlace> places = new PackedRows<>(InstallPlace.class);
+  private final PackedRows<Lapses.Row> lapses = new PackedRows<>(Lapses.Row.class);
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
@@ -60,6 +62,10 @@ final class ClusterOutcome implements Serializable {
 
   List<WorklistDevice> worklist() {
     return worklist.list();
+  }
+
+  List<Lapses.Row> lapses() {
+    return lapses.list();
   }
 
   List<Finding> findings() {
@@ -99,6 +105,7 @@ final class ClusterOutcome implements Serializable {
     sites.list().addAll(other.sites.list());
     worklist.list().addAll(other.worklist.list());
     places.list().addAll(other.places.list());
+    lapses.list().addAll(other.lapses.list());
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

@@ -15,6 +15,7 @@ import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
 import pondtally.analysis.Groups;
+import pondtally.analysis.Lapses;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.Scope;
@@ -109,6 +110,7 @@ public final class OutcomeStage {
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
+      outcome.lapses().addAll(Lapses.of(view, settings));
       if (runs != null) {
         ContributionRows.of(view, settings, runs::add);
       }

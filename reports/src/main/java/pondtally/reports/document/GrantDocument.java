@@ -69,8 +69,8 @@ public final class GrantDocument {
     }
   }
 
-  private static void charts(
-      Pictures pictures, GrantSection section, Map<String, ChartFile> byName) throws IOException {
+  private static void charts(Pictures pictures, GrantSection section, Map<String, ChartFile> byName)
+      throws IOException {
     for (Map.Entry<String, String> chart : section.charts().entrySet()) {
       ChartFile made = byName.get(chart.getKey());
       if (made != null) {

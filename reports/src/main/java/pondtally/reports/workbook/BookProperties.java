@@ -41,21 +41,22 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
    * @param onePage also as high as the page, so that a chart is not cut
    */
   public void page(XSSFSheet sheet, boolean landscape, boolean onePage) {
-    page(sheet, landscape, 1, onePage);
+    page(sheet, landscape, 1, onePage ? 1 : 0);
   }
 
   /**
-   * The same over several pages side by side.
+   * Sets up printing on several pages, with a footer.
    *
-   * @param pagesWide how many; one for all that can be read at the width of a page
+   * @param wide pages side by side; one for all that can be read at the width of a page
+   * @param high pages below each other that it may take; 0 for as many as it needs
    */
-  void page(XSSFSheet sheet, boolean landscape, int pagesWide, boolean onePage) {
+  void page(XSSFSheet sheet, boolean landscape, int wide, int high) {
     PrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
     print.setLandscape(landscape);
     sheet.setFitToPage(true);
-    print.setFitWidth((short) pagesWide);
-    print.setFitHeight((short) (onePage ? 1 : 0));
+    print.setFitWidth((short) wide);
+    print.setFitHeight((short) high);
     // Otherwise some programs take the printer's own scale.
     sheet.getCTWorksheet().getPageSetup().setUsePrinterDefaults(false);
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN_INCHES);

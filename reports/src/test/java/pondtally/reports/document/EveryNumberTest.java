@@ -123,7 +123,8 @@ class EveryNumberTest {
   /** The walk is shown finding a number that nothing in the tables says. */
   @Test
   void aPlantedNumberIsFound() {
-    Set<String> planted = new TreeSet<>(numbers("The records hold 987,654 devices, 40 of them new."));
+    Set<String> planted =
+        new TreeSet<>(numbers("The records hold 987,654 devices, 40 of them new."));
     planted.removeAll(known());
     assertTrue(planted.contains("987654"), planted.toString());
   }

@@ -351,7 +351,9 @@ class GrantDocumentTest {
     }
   }
 
-  /** A chart that nearly fills a page stands at the end, so that no page is half empty before it. */
+  /**
+   * A chart that nearly fills a page stands at the end, so that no page is half empty before it.
+   */
   @Test
   void aTallChartStandsAtTheEnd() throws Exception {
     for (ChartFile chart : CHARTS) {
@@ -370,7 +372,8 @@ class GrantDocumentTest {
       assertEquals(heading + 1 + 2 * 2, texts.size());
       for (ChartFile chart : CHARTS.subList(0, 2)) {
         assertTrue(
-            texts.stream().anyMatch(t -> t.startsWith("The chart \"" + chart.title())), chart.title());
+            texts.stream().anyMatch(t -> t.startsWith("The chart \"" + chart.title())),
+            chart.title());
       }
     }
   }
