@@ -11,6 +11,7 @@ import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.ContributionRows;
+import pondtally.analysis.ContinuedRemovals;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
@@ -103,6 +104,7 @@ public final class OutcomeStage {
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
       outcome.lapses().addAll(Lapses.of(view, settings));
+      outcome.continued().addAll(ContinuedRemovals.of(view, settings));
       if (runs != null) {
         ContributionRows.of(view, settings, runs::add);
       }
