@@ -77,7 +77,9 @@ class OfficeRowsTest {
   void anAgreementHoldsThroughItsLastDay() {
     List<String> lapses =
         Lapses.of(program().view(), SETTINGS).stream()
-            .map(row -> row.siteId() + " " + row.what() + " " + row.standing() + " " + row.daysLeft())
+            .map(
+                row ->
+                    row.siteId() + " " + row.what() + " " + row.standing() + " " + row.daysLeft())
             .toList();
     // The data cut is 31 December 2024; S3 has no device.
     assertEquals(

@@ -28,7 +28,9 @@ class EveryTableSparkTest {
           "changed_rows",
           "changed_records");
 
-  /** Tables with the rows they hold at least: one for each year, group or part that must be there. */
+  /**
+   * Tables with the rows they hold at least: one for each year, group or part that must be there.
+   */
   private static final Map<String, Integer> FEWEST_ROWS =
       Map.ofEntries(
           Map.entry("season_forecast", 5 * 10),

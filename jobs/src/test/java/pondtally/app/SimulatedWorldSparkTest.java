@@ -13,10 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
 import pondtally.analysis.SeasonWorld;
 
 /**
- * An invented program whose truth is known, through its files and the whole job: one to four devices
- * a site, unlike sites, partners who visit every 90 and every 360 days, a tenth retired, a tenth
- * followed late. What was counted must be exact; what was estimated must hold the truth within its
- * limits.
+ * An invented program whose truth is known, through its files and the whole job: one to four
+ * devices a site, unlike sites, partners who visit every 90 and every 360 days, a tenth retired, a
+ * tenth followed late. What was counted must be exact; what was estimated must hold the truth
+ * within its limits.
  */
 class SimulatedWorldSparkTest {
 
@@ -57,7 +57,8 @@ class SimulatedWorldSparkTest {
   }
 
   private static int holds(CSVRecord row, String lower, String upper, double truth) {
-    return Double.parseDouble(row.get(lower)) <= truth && truth <= Double.parseDouble(row.get(upper))
+    return Double.parseDouble(row.get(lower)) <= truth
+            && truth <= Double.parseDouble(row.get(upper))
         ? 1
         : 0;
   }
@@ -76,7 +77,9 @@ class SimulatedWorldSparkTest {
     }
   }
 
-  /** Nine limits of 95 per cent: fewer than eight hold in 7 of 100 worlds, were they independent. */
+  /**
+   * Nine limits of 95 per cent: fewer than eight hold in 7 of 100 worlds, were they independent.
+   */
   @Test
   void aWorldOfUnlikeSitesIsFoundAgain() throws IOException {
     Held held = run(20251231, 400);

@@ -18,11 +18,11 @@ import pondtally.app.SampleRun;
  * devices have failed since their last visit; whoever visits the first fifth of the list should
  * find at least half of them.
  *
- * <p>Found: 7 of the 12 that lie failed unseen, 58 per cent. Over every way in which the hidden time
- * can have gone, by the true chances: 51 per cent of the failures and 63 per cent of their damage
- * behind the devices never visited (49.9 and 58 per cent of the whole list, whose head those are).
- * Ordered by chance of failure alone the first fifth would hold 61 per cent of the failures and 56
- * of the damage; with the truth known, 64 per cent of the failures would be the most.
+ * <p>Found: 7 of the 12 that lie failed unseen, 58 per cent. Over every way in which the hidden
+ * time can have gone, by the true chances: 51 per cent of the failures and 63 per cent of their
+ * damage behind the devices never visited (49.9 and 58 per cent of the whole list, whose head those
+ * are). Ordered by chance of failure alone the first fifth would hold 61 per cent of the failures
+ * and 56 of the damage; with the truth known, 64 per cent of the failures would be the most.
  */
 class WorklistFindsFailuresSparkTest {
 
