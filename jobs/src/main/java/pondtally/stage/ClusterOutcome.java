@@ -23,6 +23,7 @@ final class ClusterOutcome implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final ProgramTally tally;
+  private final Scoping scoping;
   private final PackedRows<DeviceRow> devices = new PackedRows<>(DeviceRow.class);
   private final PackedRows<SiteRow> sites = new PackedRows<>(SiteRow.class);
   private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
@@ -36,8 +37,14 @@ final class ClusterOutcome implements Serializable {
   private SecondPass second;
   private transient List<String> runs;
 
-  ClusterOutcome(ProgramTally tally) {
+  ClusterOutcome(ProgramTally tally, Scoping scoping) {
     this.tally = tally;
+    this.scoping = scoping;
+  }
+
+  /** What the scope of the report narrowed, and what it did not. */
+  Scoping scoping() {
+    return scoping;
   }
 
   ProgramTally tally() {
@@ -100,6 +107,7 @@ final class ClusterOutcome implements Serializable {
 
   ClusterOutcome merge(ClusterOutcome other) {
     tally.merge(other.tally);
+    scoping.merge(other.scoping);
     devices.list().addAll(other.devices.list());
     sites.list().addAll(other.sites.list());
     worklist.list().addAll(other.worklist.list());

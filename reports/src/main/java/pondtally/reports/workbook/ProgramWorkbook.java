@@ -51,7 +51,9 @@ public final class ProgramWorkbook {
     book.when(tables, "cost_effectiveness", UnitCostSheets::perProperty);
     book.when(tables, "cost_effectiveness", UnitCostSheets::all);
     book.when(tables, "benefit_cost", BenefitSheets::benefit);
+    book.when(tables, "benefit_years", ModelSheet::addTo);
     book.when(tables, "sensitivity", BenefitSheets::sensitivity);
+    book.when(tables, "wetland_value", BenefitSheets::wetlandValue);
     book.when(tables, "wetland", WetlandSheets::byWatershed);
     book.when(tables, "wetland", WetlandSheets::byYear);
     book.when(tables, "removals_avoided", RemovalSheet::addTo);
@@ -59,6 +61,7 @@ public final class ProgramWorkbook {
     book.when(tables, "properties", PropertySheets::byType);
     book.when(tables, "properties", PropertySheets::byWatershed);
     book.when(tables, "funding", BenefitSheets::funding);
+    book.when(tables, "funder_shares", ShareSheets::shares);
     book.when(tables, "season_forecast", SeasonSheets::forecast);
     book.when(tables, "season_forecast", SeasonSheets::byGroup);
     book.when(tables, "worklist", WorklistSheets::all);
@@ -72,6 +75,11 @@ public final class ProgramWorkbook {
   }
 
   private static void records(Book book, TablePackage tables) {
+    book.when(
+        tables,
+        "restated",
+        (b, t) ->
+            ChangeSheets.figures(b, t, "restated", "Published before", "published.table.all"));
     book.when(tables, "devices", StateSheets::devices);
     book.when(tables, "sites", StateSheets::sites);
     book.when(tables, "row_account", CheckSheets::account);
