@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
  *
  * <p>Found, 500 programs of 100 sites and some 45 failures a year each: limits of 90 per cent hold
  * 91.0 per cent, of 95 per cent 96.8; expected failures are 0.2 per cent above those found. Where
- * sites differ by a factor that the model does not know (log standard deviation 0.5): 91.4 and 97.0,
- * 0.4 per cent below.
+ * sites differ by a factor that the model does not know (log standard deviation 0.5): 91.4 and
+ * 97.0, 0.4 per cent below.
  */
 class SeasonCalibrationTest {
 
