@@ -3,6 +3,7 @@ package pondtally.stage;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import pondtally.analysis.ContinuedRemovals;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
 import pondtally.analysis.Lapses;
@@ -28,6 +29,8 @@ final class ClusterOutcome implements Serializable {
   private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
   private final PackedRows<InstallPlace> places = new PackedRows<>(InstallPlace.class);
   private final PackedRows<Lapses.Row> lapses = new PackedRows<>(Lapses.Row.class);
+  private final PackedRows<ContinuedRemovals.Row> continued =
+      new PackedRows<>(ContinuedRemovals.Row.class);
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
@@ -62,6 +65,10 @@ final class ClusterOutcome implements Serializable {
 
   List<WorklistDevice> worklist() {
     return worklist.list();
+  }
+
+  List<ContinuedRemovals.Row> continued() {
+    return continued.list();
   }
 
   List<Lapses.Row> lapses() {
@@ -106,6 +113,7 @@ final class ClusterOutcome implements Serializable {
     worklist.list().addAll(other.worklist.list());
     places.list().addAll(other.places.list());
     lapses.list().addAll(other.lapses.list());
+    continued.list().addAll(other.continued.list());
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

@@ -10,6 +10,7 @@ import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
+import pondtally.analysis.ContinuedRemovals;
 import pondtally.analysis.ContributionRows;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
@@ -111,6 +112,7 @@ public final class OutcomeStage {
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
       outcome.lapses().addAll(Lapses.of(view, settings));
+      outcome.continued().addAll(ContinuedRemovals.of(view, settings));
       if (runs != null) {
         ContributionRows.of(view, settings, runs::add);
       }

@@ -9,7 +9,7 @@ import pondtally.analysis.VisitInterval;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultTable;
 
-/** The tables of next season's plan. */
+/** The tables of next season's plan, and of what may upset it. */
 final class SeasonTables {
 
   private SeasonTables() {}
@@ -25,6 +25,7 @@ final class SeasonTables {
         RecordRows.table("visit_interval_curve", interval.points()),
         RecordRows.table("buying_list", BuyingList.rows(forecast, tally.buying())),
         RecordRows.table("requests", tally.requests().rows()),
+        RecordRows.table("continued_removals", outcome.continued()),
         RecordRows.table("lapses", outcome.lapses()));
   }
 }

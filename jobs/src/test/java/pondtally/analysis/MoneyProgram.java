@@ -13,12 +13,16 @@ import pondtally.record.Action;
 import pondtally.record.ClusterRecords;
 import pondtally.record.Condition;
 import pondtally.record.DeviceKind;
+import pondtally.record.Evidence;
 import pondtally.record.Install;
 import pondtally.record.MaterialItem;
 import pondtally.record.MaterialLine;
 import pondtally.record.Origin;
 import pondtally.record.PipeWall;
 import pondtally.record.Property;
+import pondtally.record.Removal;
+import pondtally.record.Request;
+import pondtally.record.RequestOutcome;
 import pondtally.record.Setting;
 import pondtally.record.Site;
 import pondtally.record.Visit;
@@ -35,6 +39,8 @@ final class MoneyProgram {
   private final List<MaterialLine> materials = new ArrayList<>();
   private final List<Visit> visits = new ArrayList<>();
   private final List<Property> properties = new ArrayList<>();
+  private final List<Removal> removals = new ArrayList<>();
+  private final List<Request> requests = new ArrayList<>();
   private int row = 1;
 
   static int day(String date) {
@@ -190,6 +196,51 @@ final class MoneyProgram {
     return this;
   }
 
+  MoneyProgram request(String site, String on, RequestOutcome outcome) {
+    requests.add(new Request(next(), "p", site, day(on), outcome));
+    return this;
+  }
+
+  MoneyProgram removed(String site, int year, double animals) {
+    removals.add(new Removal(next(), "p", site, year, animals, null, Evidence.LOG));
+    return this;
+  }
+
+  /** A site whose agreement and permit hold until given days; null: not recorded. */
+  MoneyProgram agreed(String id, String agreementUntil, String permitUntil) {
+    sites.add(
+        new Site(
+            next(),
+            "p",
+            id,
+            "990102030405",
+            Setting.FARMLAND,
+            null,
+            null,
+            null,
+            null,
+            3.0,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            agreementUntil == null ? null : (Integer) day(agreementUntil),
+            permitUntil == null ? null : (Integer) day(permitUntil)));
+    return this;
+  }
+
+  /** Something bought for a device on a day of its own. */
+  MoneyProgram bought(String device, MaterialItem item, double quantity, String unit, String on) {
+    materials.add(
+        new MaterialLine(
+            next(), "p", device, item, quantity, unit, null, 10.0, day(on), null, null));
+    return this;
+  }
+
   ClusterView view() {
     return view(settings());
   }
@@ -202,10 +253,10 @@ final class MoneyProgram {
             installs,
             materials,
             visits,
-            List.of(),
+            removals,
             properties,
             List.of(),
-            List.of());
+            requests);
     return new ClusterView(
         Histories.of(records, settings.rules()),
         new Groups(settings.watershedDigits()),

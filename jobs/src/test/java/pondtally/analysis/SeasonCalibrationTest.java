@@ -7,7 +7,13 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How often the prediction limits of next year's failures hold what next year brings, in invented
- * programs that live one year past their data cut. Judged by the binomial.
+ * programs that live one year past their data cut. Judged by the binomial: of 500 programs the
+ * share that a true 90 per cent gives has a standard error of 1.3 points.
+ *
+ * <p>Found, 500 programs of 100 sites and some 45 failures a year each: limits of 90 per cent hold
+ * 91.0 per cent, of 95 per cent 96.8; expected failures are 0.2 per cent above those found. Where
+ * sites differ by a factor that the model does not know (log standard deviation 0.5): 91.4 and
+ * 97.0, 0.4 per cent below.
  */
 class SeasonCalibrationTest {
 
@@ -47,8 +53,8 @@ class SeasonCalibrationTest {
 
   @Test
   @Tag("benchmark")
-  void limitsHoldWhatTheyPromiseInAThousandPrograms() {
-    Held held = Held.of(1000, 100, 0);
+  void limitsHoldWhatTheyPromiseInFiveHundredPrograms() {
+    Held held = Held.of(500, 100, 0);
     System.out.println("like sites: " + held);
     assertTrue(held.at90 >= 0.88 && held.at90 <= 0.92, held.toString());
     assertTrue(held.at95 >= 0.935 && held.at95 <= 0.975, held.toString());
@@ -58,7 +64,7 @@ class SeasonCalibrationTest {
   @Test
   @Tag("benchmark")
   void theyHoldItWhereSitesDifferByMoreThanTheModelKnows() {
-    Held held = Held.of(1000, 100, 0.5);
+    Held held = Held.of(500, 100, 0.5);
     System.out.println("unlike sites: " + held);
     assertTrue(held.at90 >= 0.88 && held.at90 <= 0.92, held.toString());
   }

@@ -1,5 +1,8 @@
 package pondtally.analysis;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +28,7 @@ import pondtally.record.Visit;
  * (repair leaves the age, replacement begins at 0). After the data cut the program lives one more
  * year by the plan of {@link SeasonForecast}: what visits then find is the truth.
  */
-final class SeasonWorld {
+public final class SeasonWorld {
 
   static final int AS_OF = (int) LocalDate.of(2024, 12, 31).toEpochDay();
   static final int EVERY = 180;
@@ -40,6 +43,13 @@ final class SeasonWorld {
   final List<WorklistDevice> devices = new ArrayList<>();
   final AnalysisSettings settings;
   int foundNextYear;
+  int retired;
+  int failuresFound;
+
+  /** Pipe type, and factor of the site on the hazard, of each device. */
+  private final List<double[]> drawn = new ArrayList<>();
+
+  private final List<ClusterRecords> clusters = new ArrayList<>();
 
   private final SplittableRandom random;
   private final double siteSpread;
@@ -62,16 +72,101 @@ final class SeasonWorld {
     SeasonWorld world = new SeasonWorld(seed, siteSpread);
     CostRules costs = new CostRules(SimulatedProgram.prices(), 32, null);
     for (int site = 0; site < sites; site++) {
+      ClusterRecords records = world.site("S" + site, site % 2 == 0 ? 90 : 360);
+      world.clusters.add(records);
       ClusterView view =
-          new ClusterView(
-              Histories.of(
-                  world.site("S" + site, site % 2 == 0 ? 90 : 360), world.settings.rules()),
-              new Groups(8),
-              costs);
+          new ClusterView(Histories.of(records, world.settings.rules()), new Groups(8), costs);
       world.tally.add(view, BenefitCluster.of(view, world.settings));
       world.devices.addAll(WorklistDevice.of(view, world.settings));
     }
     return world;
+  }
+
+  /** A larger program of unlike sites, for the way through files. */
+  public static SeasonWorld unlikeSites(long seed, int sites) {
+    return of(seed, sites, 0.4);
+  }
+
+  public int devices() {
+    return drawn.size();
+  }
+
+  public int retired() {
+    return retired;
+  }
+
+  /** Failures that visits found up to the data cut. */
+  public int failuresFound() {
+    return failuresFound;
+  }
+
+  /** Failures that visits by plan find in the year after the data cut. */
+  public int foundNextYear() {
+    return foundNextYear;
+  }
+
+  /** True share of devices of a pipe type, as {@code dual 12 in}, not failed at an age. */
+  public double survival(String pipe, double days) {
+    double sum = 0;
+    int n = 0;
+    for (double[] device : drawn) {
+      int type = (int) device[0];
+      if (pipe.equals(WALL[type].code() + " 12 in")) {
+        sum += Math.exp(-device[1] * Math.pow(days / SCALE[type], SHAPE[type]));
+        n++;
+      }
+    }
+    return sum / n;
+  }
+
+  /** Writes the program folder: a partner who visits every 90 days, and one every 360. */
+  public void write(Path folder) throws IOException {
+    Files.createDirectories(folder);
+    Files.writeString(
+        folder.resolve("program.yaml"),
+        "as_of: 2024-12-31\nbase_year: 2024\nrevisit_every_days: " + EVERY + "\n");
+    for (int partner = 0; partner < 2; partner++) {
+      Path own = Files.createDirectories(folder.resolve(partner == 0 ? "often" : "seldom"));
+      List<String> siteRows = new ArrayList<>(List.of("site_id,watershed"));
+      List<String> installRows =
+          new ArrayList<>(
+              List.of(
+                  "device_id,site_id,installed_on,device_kind,pipe_wall,pipe_diameter_in,tracked_from,install_cost_usd"));
+      List<String> visitRows =
+          new ArrayList<>(List.of("device_id,visited_on,condition,action,cost_usd"));
+      for (int i = partner; i < clusters.size(); i += 2) {
+        ClusterRecords site = clusters.get(i);
+        siteRows.add(site.cluster() + ",99010101");
+        site.installs().forEach(row -> installRows.add(line(row)));
+        site.visits().forEach(row -> visitRows.add(line(row)));
+      }
+      Files.write(own.resolve("sites.csv"), siteRows);
+      Files.write(own.resolve("installs.csv"), installRows);
+      Files.write(own.resolve("revisits.csv"), visitRows);
+    }
+  }
+
+  private static String line(Install row) {
+    return String.join(
+        ",",
+        row.deviceId(),
+        row.siteId(),
+        LocalDate.ofEpochDay(row.installedOn()).toString(),
+        row.deviceKind().code(),
+        row.pipeWall().code(),
+        row.pipeDiameterIn().toString(),
+        LocalDate.ofEpochDay(row.trackedFrom()).toString(),
+        row.installCostUsd().toString());
+  }
+
+  private static String line(Visit row) {
+    return String.join(
+        ",",
+        row.deviceId(),
+        LocalDate.ofEpochDay(row.visitedOn()).toString(),
+        row.condition().code(),
+        row.action().code(),
+        Double.toString(Math.round(row.costUsd() * 100) / 100.0));
   }
 
   private static AnalysisSettings settings(long seed) {
@@ -145,6 +240,7 @@ final class SeasonWorld {
     }
 
     private void run() {
+      drawn.add(new double[] {type, factor});
       int tracked = late ? installedOn + Math.min(AS_OF - installedOn, 250) : installedOn;
       installs.add(install(id, site, installedOn, tracked, type));
       failsAt = next(tracked - installedOn);
@@ -154,8 +250,10 @@ final class SeasonWorld {
         boolean failed = bornOn + failsAt <= day;
         if (!failed && day - installedOn > retiresAt) {
           visits.add(visit(id, day, Condition.RETIRED, Action.NONE));
+          retired++;
           return;
         }
+        failuresFound += failed ? 1 : 0;
         visits.add(
             visit(id, day, failed ? Condition.FAILED : Condition.WORKING, mend(failed, day)));
       }

@@ -9,13 +9,15 @@ import java.util.List;
  * @param retiredOn the partner's own date of the end, null where there is none or only a visit
  *     tells
  * @param lives each service life with its true first failure
+ * @param failsOn when it fails next, or failed, after the last visit: nobody has seen it
  */
 record History(
     Device device,
     List<Visit> visits,
     LocalDate retiredOn,
     String retiredReason,
-    List<Life> lives) {
+    List<Life> lives,
+    LocalDate failsOn) {
 
   /**
    * A service life as drawn.

@@ -60,7 +60,8 @@ final class HistoryMaker {
         day = nextDay(day, false);
       }
     }
-    return new History(device, visits, retiredOn, retiredReason, lives);
+    return new History(
+        device, visits, retiredOn, retiredReason, lives, lifeStart.plusDays((long) failureAge));
   }
 
   /**

@@ -23,6 +23,7 @@ final class OutcomeTables {
         wetlandByYear(tables),
         wetlandByWatershed(tables),
         removals(tables),
+        continued(tables),
         properties(tables),
         propertiesByWatershed(tables));
   }
@@ -78,6 +79,19 @@ final class OutcomeTables {
         years.entrySet().stream()
             .map(year -> removals(all.where("year", year.getKey()), year.getValue(), grades))
             .toList());
+  }
+
+  private static PageTable continued(TablePackage tables) {
+    return Grid.of(tables, "continued_removals", "site_id", "year")
+        .note(
+            "Where animals are still removed, success may not be the device's: a pond without beaver needs none.")
+        .head("Site", "site_id", text -> text)
+        .head("Year", "year", year -> year)
+        .words(text -> GroupText.label("watershed", text), "watershed")
+        .number(Shape.ONE, "removals_per_year_before", "removals")
+        .number(Shape.PERCENT, "working_share")
+        .build(
+            "Sites with devices at which removal went on", Rows.of(tables, "continued_removals"));
   }
 
   private static String claimed(String grade) {

@@ -57,6 +57,7 @@ public final class ProgramWorkbook {
     book.when(tables, "wetland", WetlandSheets::byWatershed);
     book.when(tables, "wetland", WetlandSheets::byYear);
     book.when(tables, "removals_avoided", RemovalSheet::addTo);
+    book.when(tables, "continued_removals", RemovalSheet::continued);
     book.when(tables, "properties", PropertySheets::byType);
     book.when(tables, "properties", PropertySheets::byWatershed);
     book.when(tables, "funding", BenefitSheets::funding);

@@ -43,6 +43,23 @@ final class RemovalSheet {
             .withCharts(chart(lines.size(), grades)));
   }
 
+  /** Sites where removal went on beside the devices. */
+  static void continued(Book book, TablePackage tables) {
+    Columns columns =
+        Columns.of(tables, "continued_removals").add("site_id", "year", "watershed", "setting");
+    columns.add("removals_per_year_before").format(Format.ONE).add("removals").format(Format.ONE);
+    columns.total().add("working_share", "evidence");
+    book.add(
+        TableSheet.of(
+                "Removal went on",
+                "Sites with devices at which removal went on",
+                List.of(
+                    "Where animals are still removed, success may not be the device's: a pond without beaver needs none."),
+                columns,
+                Rows.of(tables, "continued_removals").lines())
+            .withKeyColumns(2));
+  }
+
   private static List<Line> years(List<Row> rows) {
     Map<String, Map<String, String>> years = new TreeMap<>();
     for (Row row : rows) {

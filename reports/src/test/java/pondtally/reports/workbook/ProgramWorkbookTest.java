@@ -78,6 +78,7 @@ class ProgramWorkbookTest {
             "Wetland",
             "Wetland by year",
             "Removals",
+            "Removal went on",
             "Properties",
             "Properties by watershed",
             "Who paid",
