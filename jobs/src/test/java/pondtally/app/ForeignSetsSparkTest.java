@@ -68,7 +68,8 @@ class ForeignSetsSparkTest {
                   visit.get("condition"),
                   visit.get("condition").equals("failed") ? "repaired" : ""));
     }
-    Files.writeString(folder.resolve("program.yaml"), "failure_dated: discovery\nbase_year: 2020\n");
+    Files.writeString(
+        folder.resolve("program.yaml"), "failure_dated: discovery\nbase_year: 2020\n");
     Files.writeString(folder.resolve("sites.csv"), sites);
     Files.writeString(folder.resolve("installs.csv"), installs);
     Files.writeString(folder.resolve("revisits.csv"), revisits);
@@ -114,8 +115,22 @@ class ForeignSetsSparkTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "lung", "ovarian", "kidney", "rats", "colon", "pbc", "mgus", "mgus2", "heart", "aml",
-        "bladder", "cgd", "retinopathy", "myeloid", "mgus_age", "transplant"
+        "lung",
+        "ovarian",
+        "kidney",
+        "rats",
+        "colon",
+        "pbc",
+        "mgus",
+        "mgus2",
+        "heart",
+        "aml",
+        "bladder",
+        "cgd",
+        "retinopathy",
+        "myeloid",
+        "mgus_age",
+        "transplant"
       })
   void whatRGives(String set) throws IOException {
     JobResult result = run(set);
@@ -190,7 +205,8 @@ class ForeignSetsSparkTest {
   private static void hazards(String set, JobResult result) throws IOException {
     Map<List<String>, CSVRecord> rows = keyed(result, "hazard_ratios", "model", "level");
     for (CSVRecord row : of(set, "hazards.csv")) {
-      CSVRecord actual = rows.get(List.of(row.get("model").replace("pipe s", "pipe, s"), row.get("level")));
+      CSVRecord actual =
+          rows.get(List.of(row.get("model").replace("pipe s", "pipe, s"), row.get("level")));
       same(row, "hazard_ratio", actual, "hazard_ratio", FITTED);
       assertEquals(row.get("reference"), actual.get("reference"));
       same(row, "model_se", actual, "model_log_std_error", FITTED);
