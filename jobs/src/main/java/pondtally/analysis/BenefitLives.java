@@ -2,9 +2,9 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.history.DeviceHistory;
 import pondtally.history.FailureDating;
@@ -23,7 +23,7 @@ final class BenefitLives implements Serializable {
       EnumSet.of(Grouping.ALL, Grouping.PIPE, Grouping.WATERSHED, Grouping.SETTING, Grouping.KIND);
 
   private final FailureDating dating;
-  private final SortedMap<GroupKey, IntervalCounts> counts = new TreeMap<>();
+  private final Map<GroupKey, IntervalCounts> counts = new HashMap<>();
 
   BenefitLives(FailureDating dating) {
     this.dating = dating;

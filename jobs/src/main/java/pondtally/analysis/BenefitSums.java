@@ -11,6 +11,7 @@ final class BenefitSums implements Serializable {
 
   private static final long serialVersionUID = 1;
   private static final double MILLION = 1e6;
+  private static final BenefitMeasure[] MEASURES = BenefitMeasure.values();
 
   private final ExactSum[] totals = new ExactSum[BenefitMeasure.values().length];
   private final long[][] draws = new long[BenefitMeasure.values().length][];
@@ -30,15 +31,37 @@ final class BenefitSums implements Serializable {
     }
   }
 
-  /** Adds a cluster with its weight in each resample. */
-  void add(BenefitAmounts amounts, byte[] weights, boolean anyCounted) {
-    for (BenefitMeasure measure : BenefitMeasure.values()) {
-      double amount = amounts.get(measure);
-      totals[measure.ordinal()].add(amount);
-      long[] own = draws[measure.ordinal()];
-      long millionths = Math.round(amount * MILLION);
-      for (int i = 0; millionths != 0 && i < own.length; i++) {
-        own[i] += weights[i] * millionths;
+  /**
+   * A cluster's amounts, and their part in each resample.
+   *
+   * @param millionths by measure and resample; null where the amount is 0 or not resampled
+   */
+  record Draws(BenefitAmounts amounts, long[][] millionths) {}
+
+  /** Weighs a cluster's amounts once for all the groups that they are added to. */
+  static Draws draws(BenefitAmounts amounts, byte[] weights) {
+    long[][] millionths = new long[MEASURES.length][];
+    for (BenefitMeasure measure : MEASURES) {
+      long own = Math.round(amounts.get(measure) * MILLION);
+      if (measure.resampled() && own != 0) {
+        long[] drawn = new long[weights.length];
+        for (int i = 0; i < drawn.length; i++) {
+          drawn[i] = weights[i] * own;
+        }
+        millionths[measure.ordinal()] = drawn;
+      }
+    }
+    return new Draws(amounts, millionths);
+  }
+
+  /** Adds a cluster. */
+  void add(Draws cluster, boolean anyCounted) {
+    BenefitAmounts amounts = cluster.amounts();
+    for (int m = 0; m < MEASURES.length; m++) {
+      totals[m].add(amounts.get(MEASURES[m]));
+      long[] more = cluster.millionths()[m];
+      if (more != null) {
+        addTo(draws[m], more);
       }
     }
     if (anyCounted) {
@@ -46,6 +69,12 @@ final class BenefitSums implements Serializable {
       moments.add(amounts.get(BenefitMeasure.BENEFIT_USD), amounts.get(BenefitMeasure.COST_USD));
     }
     clustersAtDamage += amounts.get(BenefitMeasure.AT_DAMAGE) > 0 ? 1 : 0;
+  }
+
+  private static void addTo(long[] sums, long[] more) {
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] += more[i];
+    }
   }
 
   /** Counts a site. */
@@ -62,9 +91,7 @@ final class BenefitSums implements Serializable {
   void merge(BenefitSums other) {
     for (int m = 0; m < totals.length; m++) {
       totals[m].merge(other.totals[m]);
-      for (int i = 0; i < draws[m].length; i++) {
-        draws[m][i] += other.draws[m][i];
-      }
+      addTo(draws[m], other.draws[m]);
     }
     moments.merge(other.moments);
     sites += other.sites;

@@ -2,14 +2,14 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.history.DeviceHistory;
-import pondtally.stats.PoissonWeights;
 
 /**
  * Benefit and cost of devices by group, with the sums of every bootstrap resample of the clusters.
@@ -22,7 +22,7 @@ public final class BenefitTally implements Serializable {
       EnumSet.of(Grouping.ALL, Grouping.WATERSHED, Grouping.SETTING, Grouping.KIND);
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, BenefitSums> sums = new TreeMap<>();
+  private final Map<GroupKey, BenefitSums> sums = new HashMap<>();
   private final BenefitLives lives;
 
   public BenefitTally(AnalysisSettings settings) {
@@ -32,37 +32,33 @@ public final class BenefitTally implements Serializable {
 
   /** Adds a cluster. */
   public void add(ClusterView cluster) {
+    byte[] weights = cluster.weights(settings.seed(), settings.resamples());
     lives.add(cluster);
     BenefitCluster amounts = BenefitCluster.of(cluster, settings);
-    byte[] weights = new byte[settings.resamples()];
-    PoissonWeights.of(settings.seed(), cluster.history().records().cluster()).fill(weights);
-    cluster
-        .devicesByGroup()
-        .forEach(
-            (key, devices) -> {
-              if (GROUPINGS.contains(key.grouping())) {
-                add(key, devices, amounts, weights);
-              }
-            });
+    for (ClusterView.Subset subset : cluster.subsets()) {
+      BenefitSums.Draws draws = null;
+      for (GroupKey key : subset.keys()) {
+        if (GROUPINGS.contains(key.grouping())) {
+          draws = draws == null ? BenefitSums.draws(amounts.sum(subset.devices()), weights) : draws;
+          add(sums(key), subset.devices(), amounts, draws);
+        }
+      }
+    }
   }
 
-  private void add(
-      GroupKey key, List<DeviceHistory> devices, BenefitCluster amounts, byte[] weights) {
-    BenefitSums s = sums(key);
-    TreeSet<String> sites = new TreeSet<>();
-    devices.forEach(device -> sites.add(device.siteId()));
-    boolean any = false;
-    for (String site : sites) {
-      int first =
-          devices.stream()
-              .filter(device -> device.siteId().equals(site))
-              .mapToInt(device -> device.install().installedOn())
-              .min()
-              .orElseThrow();
-      s.addSite(amounts.damageKnown(site), amounts.costKnown(site), first);
-      any |= amounts.counts(site);
+  private static void add(
+      BenefitSums s, List<DeviceHistory> devices, BenefitCluster amounts, BenefitSums.Draws draws) {
+    Map<String, Integer> firstInstall = new HashMap<>();
+    for (DeviceHistory device : devices) {
+      firstInstall.merge(device.siteId(), device.install().installedOn(), Math::min);
     }
-    s.add(amounts.sum(devices), weights, any);
+    boolean any = false;
+    for (Map.Entry<String, Integer> site : firstInstall.entrySet()) {
+      s.addSite(
+          amounts.damageKnown(site.getKey()), amounts.costKnown(site.getKey()), site.getValue());
+      any |= amounts.counts(site.getKey());
+    }
+    s.add(draws, any);
   }
 
   private BenefitSums sums(GroupKey key) {
@@ -76,7 +72,7 @@ public final class BenefitTally implements Serializable {
   }
 
   SortedMap<GroupKey, BenefitSums> sums() {
-    return sums;
+    return new TreeMap<>(sums);
   }
 
   /** The lives from which survival is fitted. */

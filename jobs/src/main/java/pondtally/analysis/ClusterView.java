@@ -7,8 +7,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pondtally.history.ClusterHistory;
 import pondtally.history.DeviceHistory;
@@ -19,6 +17,7 @@ import pondtally.record.ClusterRecords;
 import pondtally.record.Install;
 import pondtally.record.MaterialLine;
 import pondtally.record.Visit;
+import pondtally.stats.PoissonWeights;
 
 /**
  * A cluster's histories with its devices sorted into groups, shared by the analyses so that each is
@@ -29,10 +28,12 @@ public final class ClusterView {
   private final ClusterHistory history;
   private final Groups groups;
   private final Map<String, SiteHistory> sites = new LinkedHashMap<>();
-  private final SortedMap<GroupKey, List<DeviceHistory>> byGroup = new TreeMap<>();
+  private final Map<GroupKey, List<DeviceHistory>> byGroup = new LinkedHashMap<>();
   private final Map<String, List<GroupKey>> groupsOfDevice = new HashMap<>();
   private final Map<String, DeviceCost> costs;
   private final Prices prices;
+  private final Collection<Subset> subsets;
+  private byte[] weights;
 
   public ClusterView(ClusterHistory history, Groups groups, CostRules costRules) {
     this.history = history;
@@ -49,6 +50,7 @@ public final class ClusterView {
         }
       }
     }
+    subsets = subsets(byGroup);
   }
 
   public ClusterHistory history() {
@@ -65,7 +67,7 @@ public final class ClusterView {
   }
 
   /** The cluster's devices in each group that has any, as first installed. */
-  public SortedMap<GroupKey, List<DeviceHistory>> devicesByGroup() {
+  public Map<GroupKey, List<DeviceHistory>> devicesByGroup() {
     return byGroup;
   }
 
@@ -92,21 +94,46 @@ public final class ClusterView {
 
   /** The cluster's devices as the groups divide them. */
   public Collection<Subset> subsets() {
-    return subsets(byGroup);
+    return subsets;
   }
 
   /** Groups that have the same devices, together. */
-  static Collection<Subset> subsets(SortedMap<GroupKey, List<DeviceHistory>> byGroup) {
-    Map<List<String>, Subset> subsets = new LinkedHashMap<>();
-    byGroup.forEach(
-        (key, devices) ->
-            subsets
-                .computeIfAbsent(
-                    devices.stream().map(DeviceHistory::deviceId).toList(),
-                    ids -> new Subset(devices, new ArrayList<>()))
-                .keys()
-                .add(key));
-    return subsets.values();
+  static Collection<Subset> subsets(Map<GroupKey, List<DeviceHistory>> byGroup) {
+    List<Subset> subsets = new ArrayList<>();
+    byGroup.forEach((key, devices) -> subset(subsets, devices).keys().add(key));
+    return subsets;
+  }
+
+  private static Subset subset(List<Subset> subsets, List<DeviceHistory> devices) {
+    for (Subset subset : subsets) {
+      if (same(subset.devices(), devices)) {
+        return subset;
+      }
+    }
+    Subset subset = new Subset(devices, new ArrayList<>());
+    subsets.add(subset);
+    return subset;
+  }
+
+  private static boolean same(List<DeviceHistory> a, List<DeviceHistory> b) {
+    if (a.size() != b.size()) {
+      return false;
+    }
+    for (int i = 0; i < a.size(); i++) {
+      if (a.get(i) != b.get(i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The cluster's weight in each bootstrap resample; drawn once for all analyses. */
+  byte[] weights(long seed, int resamples) {
+    if (weights == null || weights.length != resamples) {
+      weights = new byte[resamples];
+      PoissonWeights.of(seed, history.records().cluster()).fill(weights);
+    }
+    return weights;
   }
 
   /** What turns dollars of a year into dollars of the base year. */

@@ -2,8 +2,9 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.Map;
 import java.util.TreeMap;
 import pondtally.history.DeviceHistory;
 import pondtally.history.SiteHistory;
@@ -19,7 +20,7 @@ public final class CompletenessTally implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final int asOf;
-  private final SortedMap<String, SortedMap<Integer, Counts>> counts = new TreeMap<>();
+  private final Map<String, Map<Integer, Counts>> counts = new HashMap<>();
 
   public CompletenessTally(AnalysisSettings settings) {
     this.asOf = settings.rules().asOf();
@@ -81,7 +82,7 @@ public final class CompletenessTally implements Serializable {
 
   private Counts counts(String partner, int year) {
     return counts
-        .computeIfAbsent(partner, p -> new TreeMap<>())
+        .computeIfAbsent(partner, p -> new HashMap<>())
         .computeIfAbsent(year, y -> new Counts());
   }
 
@@ -102,19 +103,21 @@ public final class CompletenessTally implements Serializable {
 
   /** The rows of the result table. */
   public List<Row> rows() {
-    return counts.entrySet().stream()
-        .flatMap(
-            partner ->
-                partner.getValue().entrySet().stream()
-                    .map(
-                        year ->
-                            new Row(
-                                partner.getKey(),
-                                year.getKey(),
-                                year.getValue().newest,
-                                year.getValue().expected,
-                                year.getValue().seen,
-                                year.getValue().expected - year.getValue().seen)))
-        .toList();
+    return new TreeMap<>(counts)
+        .entrySet().stream()
+            .flatMap(
+                partner ->
+                    new TreeMap<>(partner.getValue())
+                        .entrySet().stream()
+                            .map(
+                                year ->
+                                    new Row(
+                                        partner.getKey(),
+                                        year.getKey(),
+                                        year.getValue().newest,
+                                        year.getValue().expected,
+                                        year.getValue().seen,
+                                        year.getValue().expected - year.getValue().seen)))
+            .toList();
   }
 }

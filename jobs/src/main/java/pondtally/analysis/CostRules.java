@@ -173,7 +173,7 @@ public final class CostRules {
       if (volunteerHours == null) {
         return;
       }
-      hours.add(new DeviceCost.DatedHours(day, volunteerHours));
+      hours.add(new DeviceCost.DatedHours(origin, day, volunteerHours));
       if (volunteerRateUsd != null) {
         double usd = volunteerHours * volunteerRateUsd;
         lines.add(new CostLine(origin, day, stage, Payment.VOLUNTEER, null, matchFor, usd, usd));

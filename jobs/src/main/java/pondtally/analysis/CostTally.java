@@ -1,10 +1,12 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.CostLine.Payment;
 import pondtally.analysis.CostLine.Stage;
@@ -20,7 +22,7 @@ public final class CostTally implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, SortedMap<String, Sums>> sums = new TreeMap<>();
+  private final Map<GroupKey, Map<String, Sums>> sums = new HashMap<>();
 
   public CostTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -53,15 +55,16 @@ public final class CostTally implements Serializable {
   /** Adds the costs of a cluster. */
   public void add(ClusterView cluster) {
     for (ClusterView.Subset subset : cluster.subsets()) {
-      SortedMap<String, Sums> own = sums(cluster, subset.devices());
+      Map<String, Sums> own = sums(cluster, subset.devices());
       for (GroupKey key : subset.keys()) {
-        own.forEach((year, more) -> sums(key, year).merge(more));
+        Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
+        own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
       }
     }
   }
 
-  private SortedMap<String, Sums> sums(ClusterView cluster, List<DeviceHistory> devices) {
-    SortedMap<String, Sums> own = new TreeMap<>();
+  private Map<String, Sums> sums(ClusterView cluster, List<DeviceHistory> devices) {
+    Map<String, Sums> own = new LinkedHashMap<>();
     int start = 2 * firstDay(cluster, devices);
     for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
       Sums s = new Sums();
@@ -129,7 +132,7 @@ public final class CostTally implements Serializable {
   }
 
   private Sums sums(GroupKey key, String year) {
-    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
   }
 
   /** Adds what another tally summed. */
@@ -159,12 +162,16 @@ public final class CostTally implements Serializable {
    * The rows of the result table; sums are empty where no device of the group has a recorded cost.
    */
   public List<Row> rows(EstimatedCosts estimated) {
-    return sums.entrySet().stream()
-        .flatMap(
-            group ->
-                group.getValue().entrySet().stream()
-                    .map(year -> row(group.getKey(), year.getKey(), year.getValue(), estimated)))
-        .toList();
+    return new TreeMap<>(sums)
+        .entrySet().stream()
+            .flatMap(
+                group ->
+                    new TreeMap<>(group.getValue())
+                        .entrySet().stream()
+                            .map(
+                                year ->
+                                    row(group.getKey(), year.getKey(), year.getValue(), estimated)))
+            .toList();
   }
 
   private Row row(GroupKey key, String year, Sums s, EstimatedCosts estimated) {

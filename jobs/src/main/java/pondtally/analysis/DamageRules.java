@@ -1,9 +1,12 @@
 package pondtally.analysis;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import pondtally.history.PropertyHistory;
 import pondtally.history.SiteHistory;
+import pondtally.record.Origin;
 import pondtally.record.Property;
 import pondtally.record.Site;
 
@@ -17,25 +20,42 @@ final class DamageRules {
 
   private DamageRules() {}
 
+  /** What one row says of the yearly damage at a site, dollars of the base year. */
+  record Part(Origin origin, double yearlyUsd) {}
+
   /** Yearly damage by site id; a site for which none is known is not in the map. */
   static Map<String, Double> yearlyUsd(ClusterView cluster) {
-    Map<String, Double> ofProperties = new HashMap<>();
+    Map<String, Double> damage = new HashMap<>();
+    parts(cluster)
+        .forEach(
+            (site, parts) ->
+                damage.put(
+                    site, parts.stream().mapToDouble(Part::yearlyUsd).reduce(0, Double::sum)));
+    return damage;
+  }
+
+  /** The rows that yearly damage comes from, by site id; a site without any is not in the map. */
+  static Map<String, List<Part>> parts(ClusterView cluster) {
+    Map<String, List<Part>> ofProperties = new HashMap<>();
     for (PropertyHistory property : cluster.history().properties()) {
       Property record = property.property();
       Double usd = real(cluster, record.damagePerYearUsd(), record.damageYear());
       if (usd != null) {
         for (String siteId : property.siteIds()) {
-          ofProperties.merge(siteId, usd / property.siteIds().size(), Double::sum);
+          ofProperties
+              .computeIfAbsent(siteId, s -> new ArrayList<>())
+              .add(new Part(record.origin(), usd / property.siteIds().size()));
         }
       }
     }
-    Map<String, Double> damage = new HashMap<>();
+    Map<String, List<Part>> damage = new HashMap<>();
     for (SiteHistory history : cluster.history().sites()) {
       Site site = history.site();
       Double own = real(cluster, site.damageCostPerYearBeforeUsd(), site.damageCostYear());
-      Double usd = own != null ? own : ofProperties.get(site.siteId());
-      if (usd != null) {
-        damage.put(site.siteId(), usd);
+      List<Part> parts =
+          own != null ? List.of(new Part(site.origin(), own)) : ofProperties.get(site.siteId());
+      if (parts != null) {
+        damage.put(site.siteId(), parts);
       }
     }
     return damage;

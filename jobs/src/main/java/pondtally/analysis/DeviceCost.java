@@ -2,6 +2,7 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.List;
+import pondtally.record.Origin;
 
 /**
  * What one device cost so far.
@@ -21,7 +22,7 @@ public record DeviceCost(
     implements Serializable {
 
   /** Hours given on a day (days since 1970-01-01). */
-  public record DatedHours(int day, double hours) implements Serializable {}
+  public record DatedHours(Origin origin, int day, double hours) implements Serializable {}
 
   /**
    * Cost in dollars of the base year by the day before {@code endDay}; lines whose year has no

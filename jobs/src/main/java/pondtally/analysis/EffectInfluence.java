@@ -2,10 +2,9 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import pondtally.stats.JackknifeInfluence;
 
 /**
@@ -17,7 +16,7 @@ public final class EffectInfluence implements Serializable {
 
   private static final long serialVersionUID = 1;
 
-  private final SortedMap<GroupKey, Map<Measure, Ratio>> ratios = new TreeMap<>();
+  private final Map<GroupKey, Map<Measure, Ratio>> ratios = new HashMap<>();
 
   /** Influence on one unit cost, in cash alone and with in-kind value. */
   private static final class Ratio implements Serializable {

@@ -2,19 +2,18 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.stats.Bootstrap;
 import pondtally.stats.ExactSum;
 import pondtally.stats.Limits;
-import pondtally.stats.PoissonWeights;
 
 /**
  * What one unit of outcome cost, by group, with the sums of every bootstrap resample of the
@@ -40,10 +39,92 @@ public final class EffectTally implements Serializable {
           Grouping.SETTING);
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, Map<Measure, Sums>> sums = new TreeMap<>();
+  private final Map<GroupKey, GroupSums> sums = new HashMap<>();
 
   public EffectTally(AnalysisSettings settings) {
     this.settings = settings;
+  }
+
+  /**
+   * One group's sums. What was paid is resampled once for all the measures that a cluster counts
+   * in, by the set of those measures.
+   */
+  private static final class GroupSums implements Serializable {
+    private static final long serialVersionUID = 1;
+    private final Sums[] byMeasure = new Sums[Measure.values().length];
+    private final Map<Integer, Paid> paid = new HashMap<>();
+    private final int resamples;
+
+    GroupSums(int resamples) {
+      this.resamples = resamples;
+      Arrays.setAll(byMeasure, m -> new Sums(resamples));
+    }
+
+    private void add(Effect effect, double[] weights) {
+      int counted = 0;
+      for (Measure measure : Measure.values()) {
+        Sums s = byMeasure[measure.ordinal()];
+        Double denominator = measure.denominator(effect);
+        if (!effect.costed() || denominator == null) {
+          s.leftOut++;
+        } else {
+          s.add(effect, denominator, weights);
+          counted |= 1 << measure.ordinal();
+        }
+      }
+      if (counted != 0) {
+        paid(counted).add(effect, weights);
+      }
+    }
+
+    private Paid paid(int measures) {
+      return paid.computeIfAbsent(measures, m -> new Paid(resamples));
+    }
+
+    private void merge(GroupSums other) {
+      for (int m = 0; m < byMeasure.length; m++) {
+        byMeasure[m].merge(other.byMeasure[m]);
+      }
+      other.paid.forEach((measures, more) -> paid(measures).merge(more));
+    }
+
+    /** What was paid in each resample by the clusters that count in a measure. */
+    private double[] paid(Measure measure, boolean inKindToo) {
+      double[] sum = new double[resamples];
+      paid.forEach(
+          (measures, own) -> {
+            if ((measures & 1 << measure.ordinal()) != 0) {
+              mergeDraws(sum, own.cash);
+              if (inKindToo) {
+                mergeDraws(sum, own.inKind);
+              }
+            }
+          });
+      return sum;
+    }
+  }
+
+  /** Resampled dollars, in millionths. */
+  private static final class Paid implements Serializable {
+    private static final long serialVersionUID = 1;
+    private final double[] cash;
+    private final double[] inKind;
+
+    Paid(int resamples) {
+      cash = new double[resamples];
+      inKind = new double[resamples];
+    }
+
+    private void add(Effect effect, double[] weights) {
+      double paid = millionths(effect.cashUsd());
+      addDraws(cash, paid, weights);
+      addDraws(inKind, millionths(effect.allUsd()) - paid, weights);
+    }
+
+    private void merge(Paid other) {
+      mergeDraws(cash, other.cash);
+      mergeDraws(inKind, other.inKind);
+    }
   }
 
   private static final class Sums implements Serializable {
@@ -53,13 +134,9 @@ public final class EffectTally implements Serializable {
     private final ExactSum cash = new ExactSum();
     private final ExactSum all = new ExactSum();
     private final ExactSum units = new ExactSum();
-    private final double[] cashDraws;
-    private final double[] allDraws;
     private final double[] unitDraws;
 
     Sums(int resamples) {
-      cashDraws = new double[resamples];
-      allDraws = new double[resamples];
       unitDraws = new double[resamples];
     }
 
@@ -68,19 +145,7 @@ public final class EffectTally implements Serializable {
       cash.add(effect.cashUsd());
       all.add(effect.allUsd());
       units.add(denominator);
-      addDraws(cashDraws, effect.cashUsd(), weights);
-      addDraws(allDraws, effect.allUsd(), weights);
-      addDraws(unitDraws, denominator, weights);
-    }
-
-    private static void addDraws(double[] draws, double amount, double[] weights) {
-      double millionths = Math.rint(amount * MILLION);
-      if (millionths == 0) {
-        return;
-      }
-      for (int i = 0; i < draws.length; i++) {
-        draws[i] += weights[i] * millionths;
-      }
+      addDraws(unitDraws, millionths(denominator), weights);
     }
 
     private void merge(Sums other) {
@@ -89,85 +154,72 @@ public final class EffectTally implements Serializable {
       cash.merge(other.cash);
       all.merge(other.all);
       units.merge(other.units);
-      mergeDraws(cashDraws, other.cashDraws);
-      mergeDraws(allDraws, other.allDraws);
       mergeDraws(unitDraws, other.unitDraws);
     }
+  }
 
-    private static void mergeDraws(double[] draws, double[] more) {
-      for (int i = 0; i < draws.length; i++) {
-        draws[i] += more[i];
-      }
+  private static double millionths(double amount) {
+    return Math.rint(amount * MILLION);
+  }
+
+  private static void addDraws(double[] draws, double millionths, double[] weights) {
+    if (millionths == 0) {
+      return;
+    }
+    for (int i = 0; i < draws.length; i++) {
+      draws[i] += weights[i] * millionths;
+    }
+  }
+
+  private static void mergeDraws(double[] draws, double[] more) {
+    for (int i = 0; i < draws.length; i++) {
+      draws[i] += more[i];
     }
   }
 
   /** Adds a cluster; returns what it contributed, for {@link EffectInfluence}. */
   public List<EffectPart> add(ClusterView cluster) {
+    byte[] drawn = cluster.weights(settings.seed(), settings.resamples());
+    double[] weights = new double[drawn.length];
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = drawn[i];
+    }
     List<EffectPart> parts = new ArrayList<>();
-    double[] weights = weights(cluster.history().records().cluster());
     for (ClusterView.Subset subset : cluster.subsets()) {
       Effect effect = null;
       for (GroupKey key : subset.keys()) {
         if (GROUPINGS.contains(key.grouping())) {
           effect = effect == null ? Effect.of(cluster, subset.devices(), settings) : effect;
           parts.add(new EffectPart(key, effect));
-          addEffect(key, effect, weights);
+          sums(key).add(effect, weights);
         }
       }
     }
     return parts;
   }
 
-  private double[] weights(String cluster) {
-    byte[] drawn = new byte[settings.resamples()];
-    PoissonWeights.of(settings.seed(), cluster).fill(drawn);
-    double[] weights = new double[drawn.length];
-    for (int i = 0; i < drawn.length; i++) {
-      weights[i] = drawn[i];
-    }
-    return weights;
-  }
-
-  private void addEffect(GroupKey key, Effect effect, double[] weights) {
-    for (Measure measure : Measure.values()) {
-      Sums s = sums(key, measure);
-      Double denominator = measure.denominator(effect);
-      if (!effect.costed() || denominator == null) {
-        s.leftOut++;
-      } else {
-        s.add(effect, denominator, weights);
-      }
-    }
-  }
-
-  private Sums sums(GroupKey key, Measure measure) {
-    return sums.computeIfAbsent(key, k -> new EnumMap<>(Measure.class))
-        .computeIfAbsent(measure, m -> new Sums(settings.resamples()));
+  private GroupSums sums(GroupKey key) {
+    return sums.computeIfAbsent(key, k -> new GroupSums(settings.resamples()));
   }
 
   /** Adds what another tally summed. */
   public void merge(EffectTally other) {
-    other.sums.forEach(
-        (key, byMeasure) -> byMeasure.forEach((measure, more) -> sums(key, measure).merge(more)));
+    other.sums.forEach((key, more) -> sums(key).merge(more));
   }
 
   /** A measure of each cluster's influence on every unit cost, against the totals counted here. */
   public EffectInfluence influence() {
     EffectInfluence influence = new EffectInfluence();
     sums.forEach(
-        (key, byMeasure) ->
-            byMeasure.forEach(
-                (measure, s) -> {
-                  if (s.units.result() > 0) {
-                    influence.expect(
-                        key,
-                        measure,
-                        s.cash.result(),
-                        s.all.result(),
-                        s.units.result(),
-                        s.clusters);
-                  }
-                }));
+        (key, group) -> {
+          for (Measure measure : Measure.values()) {
+            Sums s = group.byMeasure[measure.ordinal()];
+            if (s.units.result() > 0) {
+              influence.expect(
+                  key, measure, s.cash.result(), s.all.result(), s.units.result(), s.clusters);
+            }
+          }
+        });
     return influence;
   }
 
@@ -191,45 +243,31 @@ public final class EffectTally implements Serializable {
   /** The rows of the result table: each measure in cash alone, and with in-kind value. */
   public List<Row> rows(EffectInfluence influence) {
     List<Row> rows = new ArrayList<>();
-    sums.forEach(
-        (key, byMeasure) ->
-            byMeasure.forEach(
-                (measure, s) -> {
-                  rows.add(
-                      row(
-                          key,
-                          measure,
-                          "cash",
-                          s,
-                          s.cash,
-                          s.cashDraws,
-                          influence.acceleration(key, measure, false)));
-                  rows.add(
-                      row(
-                          key,
-                          measure,
-                          "cash-and-in-kind",
-                          s,
-                          s.all,
-                          s.allDraws,
-                          influence.acceleration(key, measure, true)));
-                }));
+    new TreeMap<>(sums)
+        .forEach(
+            (key, group) -> {
+              for (Measure measure : Measure.values()) {
+                rows.add(row(key, measure, group, influence, false));
+                rows.add(row(key, measure, group, influence, true));
+              }
+            });
     return rows;
   }
 
-  private Row row(
+  private static Row row(
       GroupKey key,
       Measure measure,
-      String basis,
-      Sums s,
-      ExactSum numerator,
-      double[] numerators,
-      OptionalDouble acceleration) {
+      GroupSums group,
+      EffectInfluence influence,
+      boolean inKindToo) {
+    Sums s = group.byMeasure[measure.ordinal()];
+    ExactSum numerator = inKindToo ? s.all : s.cash;
+    OptionalDouble acceleration = influence.acceleration(key, measure, inKindToo);
     boolean any = s.clusters > 0;
     double units = s.units.result();
     boolean defined = any && units > 0;
     double value = defined ? numerator.result() / units : Double.NaN;
-    Bootstrap draws = Bootstrap.of(ratios(numerators, s.unitDraws), LEVEL);
+    Bootstrap draws = Bootstrap.of(ratios(group.paid(measure, inKindToo), s.unitDraws), LEVEL);
     Limits limits =
         defined && acceleration.isPresent()
             ? draws.bca(value, acceleration.getAsDouble())
@@ -239,7 +277,7 @@ public final class EffectTally implements Serializable {
         key.group(),
         Years.ALL,
         measure.code(),
-        basis,
+        inKindToo ? "cash-and-in-kind" : "cash",
         any ? numerator.result() : null,
         any ? units : null,
         defined ? value : null,

@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,8 @@ public final class EstimatedCosts {
 
   private final Map<String, Double> usdOfDevice = new HashMap<>();
   private final Map<GroupKey, Map<String, Sums>> sums = new TreeMap<>();
+
+  private final List<Contribution> contributions = new ArrayList<>();
 
   private EstimatedCosts() {}
 
@@ -32,6 +35,17 @@ public final class EstimatedCosts {
       if (usd.isPresent() && 2 * installed < settings.endHalfDay()) {
         costs.usdOfDevice.put(device.design().deviceId(), usd.getAsDouble());
         String year = Integer.toString(settings.fiscalYears().of(installed));
+        costs.contributions.add(
+            new Contribution(
+                ContributionSubject.ESTIMATED_USD,
+                device.design().siteId(),
+                device.design().deviceId(),
+                usd.getAsDouble(),
+                device.design().origin(),
+                0,
+                year,
+                null,
+                ContributionGroups.of(device.groups())));
         for (GroupKey key : device.groups()) {
           costs.add(key, Years.ALL, usd.getAsDouble());
           costs.add(key, year, usd.getAsDouble());
@@ -51,6 +65,11 @@ public final class EstimatedCosts {
   long devices(GroupKey key, String year) {
     Sums s = sums.getOrDefault(key, Map.of()).get(year);
     return s == null ? 0 : s.devices;
+  }
+
+  /** The design from which each estimate was made. */
+  List<Contribution> contributions() {
+    return contributions;
   }
 
   /** Sum of their estimates; null where there are none. */

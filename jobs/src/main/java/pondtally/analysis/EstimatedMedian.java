@@ -1,6 +1,7 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -17,7 +18,7 @@ final class EstimatedMedian implements Serializable {
   /** A median of fewer amounts says nothing about a program. */
   static final long FEWEST = 3;
 
-  private final TreeMap<Long, Long> counts = new TreeMap<>();
+  private final Map<Long, Long> counts = new HashMap<>();
 
   void add(double amount) {
     counts.merge(Math.round(amount * STEPS_PER_USD), 1L, Long::sum);
@@ -33,10 +34,11 @@ final class EstimatedMedian implements Serializable {
     if (n < FEWEST) {
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of((at((n - 1) / 2) + at(n / 2)) / (2 * STEPS_PER_USD));
+    TreeMap<Long, Long> sorted = new TreeMap<>(counts);
+    return OptionalDouble.of((at(sorted, (n - 1) / 2) + at(sorted, n / 2)) / (2 * STEPS_PER_USD));
   }
 
-  private double at(long rank) {
+  private static double at(TreeMap<Long, Long> counts, long rank) {
     long passed = 0;
     for (Map.Entry<Long, Long> entry : counts.entrySet()) {
       passed += entry.getValue();

@@ -7,8 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import pondtally.analysis.CostLine.Stage;
 import pondtally.history.DeviceHistory;
 import pondtally.history.SiteHistory;
@@ -27,16 +25,9 @@ public final class EstimatedTally implements Serializable {
   /** A device whose building cost is unknown. */
   record Unknown(Install design, List<GroupKey> groups) implements Serializable {}
 
-  private record Part(EstimatedUnit unit, String variant)
-      implements Comparable<Part>, Serializable {
-    @Override
-    public int compareTo(Part other) {
-      int order = unit.compareTo(other.unit);
-      return order != 0 ? order : variant.compareTo(other.variant);
-    }
-  }
+  private record Part(EstimatedUnit unit, String variant) implements Serializable {}
 
-  private final SortedMap<Part, EstimatedMedian> medians = new TreeMap<>();
+  private final Map<Part, EstimatedMedian> medians = new HashMap<>();
   private final List<Unknown> unknown = new ArrayList<>();
 
   /** Adds the devices of a cluster. */

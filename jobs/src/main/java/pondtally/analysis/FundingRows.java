@@ -1,6 +1,8 @@
 package pondtally.analysis;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.CostLine.Payment;
@@ -45,6 +47,16 @@ public final class FundingRows {
     private final ExactSum inKind = new ExactSum();
     private final ExactSum volunteer = new ExactSum();
     private final ExactSum matchCash = new ExactSum();
+
+    private ExactSum of(ContributionSubject subject) {
+      return switch (subject) {
+        case FUNDING_CASH_USD -> cash;
+        case FUNDING_IN_KIND_USD -> inKind;
+        case FUNDING_VOLUNTEER_USD -> volunteer;
+        case FUNDING_MATCH_CASH_USD -> matchCash;
+        default -> throw new IllegalArgumentException(subject.code());
+      };
+    }
   }
 
   /** The rows of the result table: one for each budget, and for each funder outside any. */
@@ -62,20 +74,33 @@ public final class FundingRows {
 
   private static void addBooking(
       SortedMap<Period, Sums> sums, FundingPeriods periods, Booking booking, ExactSum usd) {
-    boolean cash = booking.payment() == Payment.CASH;
-    String name = cash ? booking.payer() : booking.matchFor();
-    String funder = name != null ? name : cash ? UNASSIGNED : UNCLAIMED;
-    Sums own = sums.computeIfAbsent(periods.of(funder, booking.day()), p -> new Sums());
-    switch (booking.payment()) {
-      case CASH -> own.cash.merge(usd);
-      case IN_KIND -> own.inKind.merge(usd);
-      case VOLUNTEER -> own.volunteer.merge(usd);
+    shares(booking.payment(), booking.payer(), booking.matchFor())
+        .forEach(
+            (subject, funder) ->
+                sums.computeIfAbsent(periods.of(funder, booking.day()), p -> new Sums())
+                    .of(subject)
+                    .merge(usd));
+  }
+
+  /**
+   * The column that a payment counts in, and the funder it stands with; cash of another funder
+   * claimed against an award stands there too, as match.
+   */
+  static Map<ContributionSubject, String> shares(Payment payment, String payer, String matchFor) {
+    Map<ContributionSubject, String> shares = new EnumMap<>(ContributionSubject.class);
+    if (payment == Payment.CASH) {
+      shares.put(ContributionSubject.FUNDING_CASH_USD, payer == null ? UNASSIGNED : payer);
+      if (matchFor != null && !matchFor.equals(payer)) {
+        shares.put(ContributionSubject.FUNDING_MATCH_CASH_USD, matchFor);
+      }
+    } else {
+      shares.put(
+          payment == Payment.IN_KIND
+              ? ContributionSubject.FUNDING_IN_KIND_USD
+              : ContributionSubject.FUNDING_VOLUNTEER_USD,
+          matchFor == null ? UNCLAIMED : matchFor);
     }
-    if (cash && booking.matchFor() != null && !booking.matchFor().equals(booking.payer())) {
-      sums.computeIfAbsent(periods.of(booking.matchFor(), booking.day()), p -> new Sums())
-          .matchCash
-          .merge(usd);
-    }
+    return shares;
   }
 
   private static Row row(Period period, Sums s, FundingPeriods periods, boolean valued) {

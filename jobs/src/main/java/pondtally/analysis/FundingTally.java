@@ -2,7 +2,9 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.CostLine.Payment;
@@ -43,7 +45,7 @@ public final class FundingTally implements Serializable {
     }
   }
 
-  private final SortedMap<Booking, ExactSum> sums = new TreeMap<>();
+  private final Map<Booking, ExactSum> sums = new HashMap<>();
 
   /** Adds the cost lines of a cluster's devices. */
   public void add(ClusterView cluster) {
@@ -86,6 +88,6 @@ public final class FundingTally implements Serializable {
 
   /** Dollars of each booking. */
   SortedMap<Booking, ExactSum> sums() {
-    return sums;
+    return new TreeMap<>(sums);
   }
 }

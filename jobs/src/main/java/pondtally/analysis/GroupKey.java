@@ -36,6 +36,18 @@ public record GroupKey(Grouping grouping, String group)
   private static final Comparator<GroupKey> ORDER =
       Comparator.comparing(GroupKey::grouping).thenComparing(GroupKey::group);
 
+  /** The text's hash is kept by the text itself; groupings are few. */
+  @Override
+  public int hashCode() {
+    return group.hashCode() + 31 * grouping.ordinal();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof GroupKey key && grouping == key.grouping && group.equals(key.group));
+  }
+
   @Override
   public int compareTo(GroupKey other) {
     return ORDER.compare(this, other);

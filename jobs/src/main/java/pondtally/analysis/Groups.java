@@ -1,7 +1,10 @@
 package pondtally.analysis;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.history.BuildSpecification;
 import pondtally.history.PipeType;
@@ -9,8 +12,15 @@ import pondtally.record.Code;
 import pondtally.record.Install;
 import pondtally.record.Site;
 
-/** Which groups a device, or one service life of it, belongs to: exactly one of each grouping. */
+/**
+ * Which groups a device, or one service life of it, belongs to: exactly one of each grouping. Not
+ * for use by several threads at once.
+ */
 public final class Groups {
+
+  private final Map<Grouping, Map<String, GroupKey>> keys = new EnumMap<>(Grouping.class);
+  private final Map<String, Map<String, GroupKey>> pipesInWatersheds = new HashMap<>();
+  private final Map<Integer, String> years = new HashMap<>();
 
   /**
    * The watershed group of a code that is shorter than the level at which watersheds are compared.
@@ -34,14 +44,26 @@ public final class Groups {
     String watershed = watershed(site);
     return List.of(
         GroupKey.ALL,
-        new GroupKey(Grouping.PIPE, pipe),
-        new GroupKey(Grouping.KIND, code(design.deviceKind())),
-        new GroupKey(Grouping.WATERSHED, watershed),
-        new GroupKey(Grouping.PIPE_IN_WATERSHED, watershed + " / " + pipe),
-        new GroupKey(Grouping.CREW, text(design.crew())),
-        new GroupKey(Grouping.COHORT, Integer.toString(LocalDate.ofEpochDay(openedOn).getYear())),
-        new GroupKey(Grouping.BUILD, BuildSpecification.judge(design).group().code()),
-        new GroupKey(Grouping.SETTING, code(site.setting())));
+        key(Grouping.PIPE, pipe),
+        key(Grouping.KIND, code(design.deviceKind())),
+        key(Grouping.WATERSHED, watershed),
+        pipesInWatersheds
+            .computeIfAbsent(watershed, w -> new HashMap<>())
+            .computeIfAbsent(
+                pipe, p -> new GroupKey(Grouping.PIPE_IN_WATERSHED, watershed + " / " + p)),
+        key(Grouping.CREW, text(design.crew())),
+        key(
+            Grouping.COHORT,
+            years.computeIfAbsent(
+                LocalDate.ofEpochDay(openedOn).getYear(), year -> Integer.toString(year))),
+        key(Grouping.BUILD, BuildSpecification.judge(design).group().code()),
+        key(Grouping.SETTING, code(site.setting())));
+  }
+
+  /** One and the same key for equal groups, so that looking a group up is cheap. */
+  GroupKey key(Grouping grouping, String group) {
+    return keys.computeIfAbsent(grouping, g -> new HashMap<>())
+        .computeIfAbsent(group, g -> new GroupKey(grouping, g));
   }
 
   /** The groups of a device as it was first installed. */

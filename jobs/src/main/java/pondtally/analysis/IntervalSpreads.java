@@ -1,11 +1,11 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import pondtally.stats.IntervalDraws;
 import pondtally.stats.PoissonWeights;
 
@@ -18,7 +18,7 @@ final class IntervalSpreads implements Serializable {
   static final int RESAMPLES = 200;
 
   private final long seed;
-  private final SortedMap<GroupKey, Spread> spreads = new TreeMap<>();
+  private final Map<GroupKey, Spread> spreads = new HashMap<>();
 
   /** Draws of one group. */
   private static final class Spread implements Serializable {

@@ -2,10 +2,12 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import pondtally.history.DeviceHistory;
 import pondtally.history.FailureDating;
@@ -31,11 +33,11 @@ public final class LifeTally implements Serializable {
   public static final int RETIRED = Cause.values().length + 1;
 
   private final FailureDating dating;
-  private final SortedMap<GroupKey, CountedLives> lives = new TreeMap<>();
-  private final SortedMap<GroupKey, CountedLives> pipesFromNew = new TreeMap<>();
-  private final SortedMap<GroupKey, IntervalCounts> intervals = new TreeMap<>();
-  private final SortedMap<GroupKey, IntervalCounts> days = new TreeMap<>();
-  private final SortedMap<GroupKey, Long> devices = new TreeMap<>();
+  private final Map<GroupKey, CountedLives> lives = new HashMap<>();
+  private final Map<GroupKey, CountedLives> pipesFromNew = new HashMap<>();
+  private final Map<GroupKey, IntervalCounts> intervals = new HashMap<>();
+  private final Map<GroupKey, IntervalCounts> days = new HashMap<>();
+  private final Map<GroupKey, Long> devices = new HashMap<>();
 
   public LifeTally(FailureDating dating) {
     this.dating = dating;
@@ -123,12 +125,12 @@ public final class LifeTally implements Serializable {
    * in days.
    */
   public SortedMap<GroupKey, IntervalCounts> intervals() {
-    return intervals;
+    return new TreeMap<>(intervals);
   }
 
   /** The same lives with failures dated as the settings say. */
   public SortedMap<GroupKey, IntervalCounts> dated() {
-    return dating == FailureDating.INTERVAL ? intervals : days;
+    return new TreeMap<>(dating == FailureDating.INTERVAL ? intervals : days);
   }
 
   /** How failures are dated. */
@@ -139,7 +141,7 @@ public final class LifeTally implements Serializable {
   /** Groups of one grouping, in order. */
   public List<GroupKey> groups(GroupKey.Grouping grouping) {
     List<GroupKey> keys = new ArrayList<>();
-    for (GroupKey key : lives.keySet()) {
+    for (GroupKey key : new TreeSet<>(lives.keySet())) {
       if (key.grouping() == grouping) {
         keys.add(key);
       }
@@ -149,7 +151,7 @@ public final class LifeTally implements Serializable {
 
   /** Counted lives of each group that has any. */
   public Map<GroupKey, CountedLives> lives() {
-    return lives;
+    return new TreeMap<>(lives);
   }
 
   /**

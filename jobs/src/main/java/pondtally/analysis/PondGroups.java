@@ -1,8 +1,8 @@
 package pondtally.analysis;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Map;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.history.DeviceHistory;
 import pondtally.history.PondHistory;
@@ -17,8 +17,8 @@ final class PondGroups {
 
   private PondGroups() {}
 
-  static SortedMap<GroupKey, List<DeviceHistory>> of(ClusterView cluster, PondHistory pond) {
-    SortedMap<GroupKey, List<DeviceHistory>> groups = new TreeMap<>();
+  static Map<GroupKey, List<DeviceHistory>> of(ClusterView cluster, PondHistory pond) {
+    Map<GroupKey, List<DeviceHistory>> groups = new LinkedHashMap<>();
     cluster
         .devicesByGroup()
         .forEach(
@@ -33,8 +33,9 @@ final class PondGroups {
     List<DeviceHistory> all = groups.get(GroupKey.ALL);
     if (all != null) {
       SiteHistory first = cluster.site(pond.siteIds().get(0));
-      groups.put(new GroupKey(Grouping.WATERSHED, cluster.groups().watershed(first.site())), all);
-      groups.put(new GroupKey(Grouping.SETTING, Groups.setting(first.site())), all);
+      groups.put(
+          cluster.groups().key(Grouping.WATERSHED, cluster.groups().watershed(first.site())), all);
+      groups.put(cluster.groups().key(Grouping.SETTING, Groups.setting(first.site())), all);
     }
     return groups;
   }

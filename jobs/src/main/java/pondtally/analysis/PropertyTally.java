@@ -55,10 +55,7 @@ public final class PropertyTally implements Serializable {
   private void addProperty(GroupKey key, PropertyHistory property, List<DeviceHistory> devices) {
     int start = ClusterView.firstEntry(devices);
     Stretches time = protectedBy(property, devices);
-    String type =
-        property.property().propertyType() == null
-            ? GroupKey.UNKNOWN
-            : property.property().propertyType().code();
+    String type = type(property);
     for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
       if (start >= span.to()) {
         continue;
@@ -71,6 +68,13 @@ public final class PropertyTally implements Serializable {
         s.halfDays += halfDays;
       }
     }
+  }
+
+  /** The type of a property as tables name it. */
+  static String type(PropertyHistory property) {
+    return property.property().propertyType() == null
+        ? GroupKey.UNKNOWN
+        : property.property().propertyType().code();
   }
 
   /** The time during which {@code devices} protected a property. */

@@ -57,7 +57,7 @@ public final class RateRatioAnalysis {
   }
 
   private static RateTally.Counts whole(RateTally tally, GroupKey key) {
-    return tally.counts().get(key).get(RateTally.ALL_YEARS);
+    return tally.whole(key);
   }
 
   private static PoissonRate rate(RateTally tally, GroupKey key) {

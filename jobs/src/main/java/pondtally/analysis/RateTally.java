@@ -1,8 +1,10 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -29,10 +31,9 @@ public final class RateTally implements Serializable {
   public static final String ALL_YEARS = "all";
 
   private final FiscalYears years;
-  private final SortedMap<GroupKey, SortedMap<String, Counts>> counts = new TreeMap<>();
-  private final SortedMap<GroupKey, SortedMap<Cause, Long>> causes = new TreeMap<>();
-  private final SortedMap<String, SortedMap<String, CountedLives>> agesByWatershedAndPipe =
-      new TreeMap<>();
+  private final Map<GroupKey, Map<String, Counts>> counts = new HashMap<>();
+  private final Map<GroupKey, SortedMap<Cause, Long>> causes = new HashMap<>();
+  private final Map<String, Map<String, CountedLives>> agesByWatershedAndPipe = new HashMap<>();
 
   public RateTally(FiscalYears years) {
     this.years = years;
@@ -107,8 +108,9 @@ public final class RateTally implements Serializable {
     }
   }
 
-  private SortedMap<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
-    SortedMap<String, Counts> byYear = new TreeMap<>();
+  /** Time and failures of one life, in all and by fiscal year. */
+  Map<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
+    Map<String, Counts> byYear = new HashMap<>();
     of(byYear, ALL_YEARS).exposureHalfDays = exposed.halfDays();
     of(byYear, ALL_YEARS).failures = failures.size();
     for (Stretch stretch : exposed.list()) {
@@ -116,24 +118,29 @@ public final class RateTally implements Serializable {
       while (from < stretch.to()) {
         int year = years.of(from / 2);
         int to = Math.min(stretch.to(), 2 * years.firstDay(year + 1));
-        of(byYear, Integer.toString(year)).exposureHalfDays += (long) to - from;
+        of(byYear, Years.label(year)).exposureHalfDays += (long) to - from;
         from = to;
       }
     }
     for (Failure failure : failures) {
-      of(byYear, Integer.toString(years.of(failure.midpoint() / 2))).failures++;
+      of(byYear, yearOf(failure)).failures++;
     }
     return byYear;
   }
 
-  private static Counts of(SortedMap<String, Counts> byYear, String year) {
+  /** The fiscal year that a failure counts in. */
+  String yearOf(Failure failure) {
+    return Years.label(years.of(failure.midpoint() / 2));
+  }
+
+  private static Counts of(Map<String, Counts> byYear, String year) {
     return byYear.computeIfAbsent(year, y -> new Counts());
   }
 
   private void addAges(List<GroupKey> keys, Life life, Stretches exposed, List<Failure> failures) {
     CountedLives ages =
         agesByWatershedAndPipe
-            .computeIfAbsent(group(keys, Grouping.WATERSHED), k -> new TreeMap<>())
+            .computeIfAbsent(group(keys, Grouping.WATERSHED), k -> new HashMap<>())
             .computeIfAbsent(group(keys, Grouping.PIPE), k -> CountedLives.ofOneKind());
     for (Stretch stretch : exposed.list()) {
       boolean failed = failures.stream().anyMatch(failure -> failure.midpoint() == stretch.to());
@@ -155,7 +162,7 @@ public final class RateTally implements Serializable {
 
   private Counts count(GroupKey key, String year) {
     return counts
-        .computeIfAbsent(key, k -> new TreeMap<>())
+        .computeIfAbsent(key, k -> new HashMap<>())
         .computeIfAbsent(year, y -> new Counts());
   }
 
@@ -173,19 +180,24 @@ public final class RateTally implements Serializable {
             byPipe.forEach(
                 (pipe, ages) ->
                     agesByWatershedAndPipe
-                        .computeIfAbsent(watershed, k -> new TreeMap<>())
+                        .computeIfAbsent(watershed, k -> new HashMap<>())
                         .computeIfAbsent(pipe, k -> CountedLives.ofOneKind())
                         .merge(ages)));
   }
 
   /** Counts by group and year. */
   public SortedMap<GroupKey, SortedMap<String, Counts>> counts() {
-    return counts;
+    return sorted(counts);
+  }
+
+  /** Counts of a group that has any, over the whole record. */
+  Counts whole(GroupKey key) {
+    return counts.get(key).get(ALL_YEARS);
   }
 
   /** Failures by group and cause. */
   public SortedMap<GroupKey, SortedMap<Cause, Long>> causes() {
-    return causes;
+    return new TreeMap<>(causes);
   }
 
   /**
@@ -193,6 +205,12 @@ public final class RateTally implements Serializable {
    * by a failure.
    */
   public SortedMap<String, SortedMap<String, CountedLives>> agesByWatershedAndPipe() {
-    return agesByWatershedAndPipe;
+    return sorted(agesByWatershedAndPipe);
+  }
+
+  private static <A, B, V> SortedMap<A, SortedMap<B, V>> sorted(Map<A, Map<B, V>> map) {
+    SortedMap<A, SortedMap<B, V>> sorted = new TreeMap<>();
+    map.forEach((key, inner) -> sorted.put(key, new TreeMap<>(inner)));
+    return sorted;
   }
 }

@@ -28,7 +28,7 @@ public final class RemovalTally implements Serializable {
   public static final String NO_EVIDENCE = "none given";
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, SortedMap<Integer, Sums>> sums = new TreeMap<>();
+  private final Map<GroupKey, Map<Integer, Sums>> sums = new HashMap<>();
 
   public RemovalTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -140,10 +140,15 @@ public final class RemovalTally implements Serializable {
       s.reported.add(report.removals());
     }
     if (report != null && report.avoided() != null) {
-      Claims claims = s.claim(report.evidence() == null ? NO_EVIDENCE : report.evidence().code());
+      Claims claims = s.claim(evidence(report));
       claims.sites++;
       claims.avoided.add(report.avoided());
     }
+  }
+
+  /** The grade of evidence of a claim as tables name it. */
+  static String evidence(Removal report) {
+    return report.evidence() == null ? NO_EVIDENCE : report.evidence().code();
   }
 
   /**
@@ -174,7 +179,7 @@ public final class RemovalTally implements Serializable {
   }
 
   private Sums sums(GroupKey key, int year) {
-    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
   }
 
   /** Adds what another tally summed. */
@@ -185,7 +190,7 @@ public final class RemovalTally implements Serializable {
 
   /** Sum of removals avoided in a group over all years; null where none could be computed. */
   public Double avoidedInAll(GroupKey key) {
-    SortedMap<Integer, Sums> byYear = sums.getOrDefault(key, new TreeMap<>());
+    Map<Integer, Sums> byYear = sums.getOrDefault(key, Map.of());
     ExactSum total = new ExactSum();
     long sites = 0;
     for (Sums s : byYear.values()) {
@@ -213,7 +218,10 @@ public final class RemovalTally implements Serializable {
    */
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
-    sums.forEach((key, byYear) -> byYear.forEach((year, s) -> addRows(rows, key, year, s)));
+    new TreeMap<>(sums)
+        .forEach(
+            (key, byYear) ->
+                new TreeMap<>(byYear).forEach((year, s) -> addRows(rows, key, year, s)));
     return rows;
   }
 

@@ -2,9 +2,9 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Map;
 import pondtally.stats.RepeatHistory;
 import pondtally.stats.RepeatSpread;
 
@@ -13,7 +13,7 @@ final class RepeatSpreads implements Serializable {
 
   private static final long serialVersionUID = 1;
 
-  private final SortedMap<GroupKey, RepeatSpread> spreads = new TreeMap<>();
+  private final Map<GroupKey, RepeatSpread> spreads = new HashMap<>();
 
   static RepeatSpreads of(RepeatTally tally) {
     RepeatSpreads all = new RepeatSpreads();
@@ -22,7 +22,7 @@ final class RepeatSpreads implements Serializable {
   }
 
   void add(List<RepeatPart> devices) {
-    SortedMap<GroupKey, List<RepeatHistory>> byGroup = new TreeMap<>();
+    Map<GroupKey, List<RepeatHistory>> byGroup = new HashMap<>();
     for (RepeatPart device : devices) {
       for (GroupKey key : device.groups()) {
         byGroup.computeIfAbsent(key, k -> new ArrayList<>()).add(device.history());

@@ -1,8 +1,10 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,7 +16,7 @@ public final class RepeatTally implements Serializable {
 
   private static final long serialVersionUID = 1;
 
-  private final SortedMap<GroupKey, Group> groups = new TreeMap<>();
+  private final Map<GroupKey, Group> groups = new HashMap<>();
 
   /** Devices of one group, and the clusters that they stand in. */
   private static final class Group implements Serializable {

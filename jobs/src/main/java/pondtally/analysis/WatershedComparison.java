@@ -54,7 +54,7 @@ record WatershedComparison(
   }
 
   private static RateTally.Counts counts(RateTally tally, String watershed) {
-    return tally.counts().get(new GroupKey(Grouping.WATERSHED, watershed)).get(RateTally.ALL_YEARS);
+    return tally.whole(new GroupKey(Grouping.WATERSHED, watershed));
   }
 
   private static WatershedComparison of(

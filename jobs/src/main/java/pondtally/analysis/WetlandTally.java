@@ -1,10 +1,12 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.history.DeviceHistory;
 import pondtally.history.PondHistory;
@@ -25,13 +27,14 @@ public final class WetlandTally implements Serializable {
   private static final double DAYS_PER_YEAR = 365.25;
 
   private final AnalysisSettings settings;
-  private final SortedMap<GroupKey, SortedMap<String, Sums>> sums = new TreeMap<>();
+  private final Map<GroupKey, Map<String, Sums>> sums = new HashMap<>();
 
   public WetlandTally(AnalysisSettings settings) {
     this.settings = settings;
   }
 
-  private static final class Sums implements Serializable {
+  /** Sums of one group in one year. */
+  static final class Sums implements Serializable {
     private static final long serialVersionUID = 1;
     private long sites;
     private long sitesMeasured;
@@ -44,6 +47,22 @@ public final class WetlandTally implements Serializable {
     private final ExactSum acreYears = new ExactSum();
     private final ExactSum extrapolated = new ExactSum();
     private final ExactSum lowered = new ExactSum();
+
+    double verified() {
+      return verified.result();
+    }
+
+    double unverified() {
+      return unverified.result();
+    }
+
+    double acreYears() {
+      return acreYears.result();
+    }
+
+    double extrapolated() {
+      return extrapolated.result();
+    }
 
     private void merge(Sums other) {
       sites += other.sites;
@@ -64,16 +83,18 @@ public final class WetlandTally implements Serializable {
   public void add(ClusterView cluster) {
     for (PondHistory pond : cluster.history().ponds()) {
       for (ClusterView.Subset subset : ClusterView.subsets(PondGroups.of(cluster, pond))) {
-        SortedMap<String, Sums> own = sums(pond, subset.devices());
+        Map<String, Sums> own = sums(pond, subset.devices());
         for (GroupKey key : subset.keys()) {
-          own.forEach((year, more) -> sums(key, year).merge(more));
+          Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
+          own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
         }
       }
     }
   }
 
-  private SortedMap<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
-    SortedMap<String, Sums> own = new TreeMap<>();
+  /** What one pond adds in each year from the first entry of {@code devices} there. */
+  Map<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
+    Map<String, Sums> own = new LinkedHashMap<>();
     int start = ClusterView.firstEntry(devices);
     Stretches functional = ClusterView.functional(devices);
     for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
@@ -121,7 +142,7 @@ public final class WetlandTally implements Serializable {
   }
 
   private Sums sums(GroupKey key, String year) {
-    return sums.computeIfAbsent(key, k -> new TreeMap<>()).computeIfAbsent(year, y -> new Sums());
+    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
   }
 
   /** Adds what another tally summed. */
@@ -148,12 +169,14 @@ public final class WetlandTally implements Serializable {
 
   /** The rows of the result table; areas are empty where no pond of the group was measured. */
   public List<Row> rows() {
-    return sums.entrySet().stream()
-        .flatMap(
-            group ->
-                group.getValue().entrySet().stream()
-                    .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
-        .toList();
+    return new TreeMap<>(sums)
+        .entrySet().stream()
+            .flatMap(
+                group ->
+                    new TreeMap<>(group.getValue())
+                        .entrySet().stream()
+                            .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
+            .toList();
   }
 
   private static Row row(GroupKey key, String year, Sums s) {

@@ -2,6 +2,7 @@ package pondtally.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The stretches of time for which yearly tables have a row: each fiscal year, and the whole record.
@@ -23,6 +24,18 @@ final class Years {
 
   private Years() {}
 
+  private static final int FIRST_LABEL = 1900;
+  private static final String[] LABELS =
+      IntStream.range(FIRST_LABEL, FIRST_LABEL + 300)
+          .mapToObj(Integer::toString)
+          .toArray(String[]::new);
+
+  /** A year as written in result tables; one and the same text for usual years. */
+  static String label(int year) {
+    int i = year - FIRST_LABEL;
+    return i >= 0 && i < LABELS.length ? LABELS[i] : Integer.toString(year);
+  }
+
   /**
    * The whole record up to {@code end}, then each fiscal year from {@code start} that begins before
    * {@code end}.
@@ -36,9 +49,7 @@ final class Years {
     for (int year = years.of(Math.floorDiv(start, 2)); 2 * years.firstDay(year) < end; year++) {
       spans.add(
           new Span(
-              Integer.toString(year),
-              2 * years.firstDay(year),
-              Math.min(end, 2 * years.firstDay(year + 1))));
+              label(year), 2 * years.firstDay(year), Math.min(end, 2 * years.firstDay(year + 1))));
     }
     return spans;
   }

@@ -7,6 +7,7 @@ import pondtally.check.UserError;
 import pondtally.intake.FixLists;
 import pondtally.intake.InputFile;
 import pondtally.intake.IntakeSettings;
+import pondtally.intake.ProgramFiles;
 import pondtally.intake.ProgramFolder;
 import pondtally.record.ClusterRecords;
 import pondtally.stage.AnalysisStage;
@@ -27,27 +28,37 @@ public final class Job {
    */
   public static JobResult run(JobRequest request) {
     ProgramSettings settings = SettingsFile.read(request.folder());
-    List<InputFile> files = FixLists.applied(ProgramFolder.files(request.folder()));
+    ProgramFiles found = ProgramFolder.open(request.folder());
+    ProgramFiles program = found.with(FixLists.applied(found.files()));
     try (Session session = Session.local(request.cores())) {
-      return run(session.spark(), request, settings, files);
+      return run(session.spark(), request, settings, program);
     } catch (RuntimeException e) {
       throw unwrapped(e);
     }
   }
 
   private static JobResult run(
-      JavaSparkContext spark, JobRequest request, ProgramSettings settings, List<InputFile> files) {
+      JavaSparkContext spark, JobRequest request, ProgramSettings settings, ProgramFiles program) {
+    List<InputFile> files = program.files();
     IntakeSettings intake = new IntakeSettings(request.today());
-    Inputs inputs = IntakeStage.read(spark, files, intake);
+    Inputs inputs = IntakeStage.read(spark, program, intake);
     UsableInput.require(request.folder(), files, inputs.reports());
     RunSettings run =
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
     JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs);
     Results results =
-        AnalysisStage.run(spark, inputs, clusters, run.checks(), run.analysis(), run.prices());
+        AnalysisStage.run(
+            spark,
+            inputs,
+            clusters,
+            run.checks(),
+            run.analysis(),
+            run.prices(),
+            request.longTables().folderFor(inputs.reports()));
     return new JobResult(
-        files,
+        program,
         results.tables(),
+        results.files(),
         run.facts(),
         results.account(),
         results.issues(),

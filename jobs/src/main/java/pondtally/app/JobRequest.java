@@ -11,6 +11,24 @@ import java.util.OptionalInt;
  * @param periodFrom first day of the reporting period, instead of what {@code program.yaml} says
  * @param periodTo last day of the reporting period, instead of what {@code program.yaml} says
  * @param cores processor cores to use
+ * @param longTables where tables go that are too long for memory
  */
 public record JobRequest(
-    Path folder, int today, OptionalInt periodFrom, OptionalInt periodTo, int cores) {}
+    Path folder,
+    int today,
+    OptionalInt periodFrom,
+    OptionalInt periodTo,
+    int cores,
+    LongTables longTables) {
+
+  /** A run that writes no long tables. */
+  public JobRequest(
+      Path folder, int today, OptionalInt periodFrom, OptionalInt periodTo, int cores) {
+    this(folder, today, periodFrom, periodTo, cores, LongTables.NONE);
+  }
+
+  /** The same with long tables. */
+  public JobRequest with(LongTables wanted) {
+    return new JobRequest(folder, today, periodFrom, periodTo, cores, wanted);
+  }
+}

@@ -69,6 +69,8 @@ public enum CheckRule implements Code {
   DEVICE_NEVER_VISITED("device-never-visited"),
   /** A pond without any measured area. */
   POND_NEVER_MEASURED("pond-never-measured"),
+  /** Two ids that may be one device. */
+  LIKELY_DUPLICATE("likely-duplicate"),
   /** More than a tenth of a sheet's rows were set aside. */
   MANY_ROWS_SET_ASIDE("many-rows-set-aside");
 

@@ -3,6 +3,7 @@ package pondtally.intake;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -14,28 +15,41 @@ import pondtally.check.UserError;
  */
 final class Aliases {
 
-  private static final String NAME = "aliases.csv";
+  static final String NAME = "aliases.csv";
   private static final List<String> HEADINGS = List.of("kind", "id", "same_as");
   private static final List<String> KINDS = List.of("site", "device", "pond", "property");
 
   private final Map<String, Map<String, String>> byField = new TreeMap<>();
+  private final List<Alias> rows = new ArrayList<>();
 
   private Aliases() {}
 
   /**
-   * The id that counts, by field ({@code site_id}, ...) and by the id that is written; empty where
-   * there is no such file. Chains are followed to their end.
+   * What the file says; nothing where there is no such file.
    *
    * @throws UserError if the file holds anything else, an id twice, or a circle
    */
-  static Map<String, Map<String, String>> read(Path folder) {
+  static Aliases read(Path folder) {
     Path file = folder.resolve(NAME);
     Aliases aliases = new Aliases();
     if (Files.isRegularFile(file)) {
       aliases.readRows(file);
     }
     aliases.byField.values().forEach(Aliases::followChains);
-    return aliases.byField;
+    return aliases;
+  }
+
+  /**
+   * The id that counts, by field ({@code site_id}, ...) and by the id that is written. Chains are
+   * followed to their end.
+   */
+  Map<String, Map<String, String>> byField() {
+    return byField;
+  }
+
+  /** Its rows as they stand there. */
+  List<Alias> rows() {
+    return List.copyOf(rows);
   }
 
   private void readRows(Path file) {
@@ -68,6 +82,7 @@ final class Aliases {
     }
     Map<String, String> ids = byField.computeIfAbsent(kind + "_id", field -> new TreeMap<>());
     String other = ids.put(cells.get(1), cells.get(2));
+    rows.add(new Alias(row.number, kind + "_id", cells.get(1)));
     if (other != null) {
       throw wrong(
           row,

@@ -38,6 +38,7 @@ public enum IntakeRule implements Code {
   UNKNOWN_CODE("unknown-code", "The value is not in the list of codes."),
   CODE_MAPPED("code-mapped", "A code in another spelling was read."),
   ID_MERGED("id-merged", "An id was read as another, as aliases.csv says."),
+  ALIAS_UNUSED("alias-unused", "aliases.csv merges an id that no record has."),
   VALUE_FILLED("value-filled", "No column holds the field; columns.yaml states its value."),
   MAPPED_HEADING_ABSENT(
       "mapped-heading-absent", "A heading or sheet that columns.yaml names is not there."),

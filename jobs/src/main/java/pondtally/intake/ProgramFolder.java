@@ -11,13 +11,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import pondtally.check.UserError;
 
 /** The folder that a run reads: everything in it, at any depth. */
 public final class ProgramFolder {
 
   /** Files that others read, and that hold no records. */
-  private static final Set<String> KNOWN = Set.of("program.yaml", "program.yml", "aliases.csv");
+  private static final Set<String> KNOWN = Set.of("program.yaml", "program.yml", Aliases.NAME);
 
   private ProgramFolder() {}
 
@@ -29,6 +30,30 @@ public final class ProgramFolder {
    * @throws UserError if there is no such folder, or no file in it that could hold records
    */
   public static List<InputFile> files(Path folder) {
+    return open(folder).files();
+  }
+
+  /**
+   * All files of the folder, and what is stated about them.
+   *
+   * @throws UserError as {@link #files} does, or if a statement is wrong
+   */
+  public static ProgramFiles open(Path folder) {
+    requireFolder(folder);
+    Collector found = new Collector(folder);
+    found.walk();
+    Aliases aliases = Aliases.read(folder);
+    ColumnsFiles maps = new ColumnsFiles(folder, found.columns, aliases.byField());
+    List<InputFile> files = numbered(folder, found.paths, maps);
+    if (files.stream().noneMatch(ProgramFolder::isRead)) {
+      throw UserError.input(
+          "There is no .csv, .tsv or .xlsx file in %s or in a folder below it.".formatted(folder));
+    }
+    maps.requireFiles(files);
+    return new ProgramFiles(folder, files, found.statements(), aliases.rows());
+  }
+
+  private static void requireFolder(Path folder) {
     if (!Files.exists(folder)) {
       throw UserError.input(
           "There is no folder %s. Expected the folder that holds the partners' files."
@@ -38,35 +63,11 @@ public final class ProgramFolder {
       throw UserError.input(
           "%s is a file. Expected the folder that holds the partners' files.".formatted(folder));
     }
-    List<String> columns = new ArrayList<>();
-    List<String> paths = paths(folder, columns);
-    ColumnsFiles maps = new ColumnsFiles(folder, columns, Aliases.read(folder));
-    List<InputFile> files = numbered(folder, paths, maps);
-    if (files.stream().noneMatch(ProgramFolder::isRead)) {
-      throw UserError.input(
-          "There is no .csv, .tsv or .xlsx file in %s or in a folder below it.".formatted(folder));
-    }
-    maps.requireFiles(files);
-    return files;
   }
 
   /** Whether the file is of a kind that is read. */
   public static boolean isRead(InputFile file) {
     return FileKind.of(file.path()) != FileKind.OTHER;
-  }
-
-  private static List<String> paths(Path folder, List<String> columns) {
-    List<String> paths = new ArrayList<>();
-    try {
-      Files.walkFileTree(folder, new Collector(folder, paths, columns));
-    } catch (IOException e) {
-      throw UserError.input(
-          "%s cannot be read (%s). Expected a folder that you may read."
-              .formatted(e.getMessage(), e.getClass().getSimpleName()));
-    }
-    Collections.sort(paths);
-    Collections.sort(columns);
-    return paths;
   }
 
   private static List<InputFile> numbered(Path folder, List<String> paths, ColumnsFiles maps) {
@@ -87,20 +88,34 @@ public final class ProgramFolder {
         || lower.startsWith("~$")
         || lower.startsWith("readme")
         || lower.equals("thumbs.db")
-        || lower.equals("desktop.ini")
-        || KNOWN.contains(lower);
+        || lower.equals("desktop.ini");
   }
 
   private static final class Collector extends SimpleFileVisitor<Path> {
 
     private final Path folder;
-    private final List<String> paths;
-    private final List<String> columns;
+    private final List<String> paths = new ArrayList<>();
+    private final List<String> columns = new ArrayList<>();
+    private final List<String> ofTheProgram = new ArrayList<>();
 
-    Collector(Path folder, List<String> paths, List<String> columns) {
-      this.columns = columns;
+    Collector(Path folder) {
       this.folder = folder;
-      this.paths = paths;
+    }
+
+    void walk() {
+      try {
+        Files.walkFileTree(folder, this);
+      } catch (IOException e) {
+        throw UserError.input(
+            "%s cannot be read (%s). Expected a folder that you may read."
+                .formatted(e.getMessage(), e.getClass().getSimpleName()));
+      }
+      Collections.sort(paths);
+      Collections.sort(columns);
+    }
+
+    List<String> statements() {
+      return Stream.concat(ofTheProgram.stream(), columns.stream()).sorted().toList();
     }
 
     @Override
@@ -113,12 +128,28 @@ public final class ProgramFolder {
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
       String path = folder.relativize(file).toString().replace('\\', '/');
-      if (attributes.isRegularFile() && ColumnsFiles.isOne(file.getFileName().toString())) {
+      String name = file.getFileName().toString();
+      if (!attributes.isRegularFile() || isLeftOut(name)) {
+        return FileVisitResult.CONTINUE;
+      }
+      if (ColumnsFiles.isOne(name)) {
         columns.add(path);
-      } else if (attributes.isRegularFile() && !isLeftOut(file.getFileName().toString())) {
+      } else if (KNOWN.contains(name.toLowerCase(Locale.ROOT))) {
+        requireTop(path, name);
+        ofTheProgram.add(path);
+      } else {
         paths.add(path);
       }
       return FileVisitResult.CONTINUE;
+    }
+
+    /** What would not be found where it lies, or under its name, is lost in silence. */
+    private static void requireTop(String path, String name) {
+      if (!path.equals(name.toLowerCase(Locale.ROOT))) {
+        throw UserError.input(
+            "%s is not used where it lies. Expected it as %s in the program folder itself."
+                .formatted(path, name.toLowerCase(Locale.ROOT)));
+      }
     }
   }
 }

@@ -1,14 +1,20 @@
 package pondtally.stage;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.BenefitAnalysis;
 import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
+import pondtally.analysis.ContributionProgram;
 import pondtally.analysis.EstimatedCosts;
 import pondtally.analysis.FitAnalysis;
 import pondtally.analysis.FundingRows;
@@ -26,12 +32,14 @@ import pondtally.analysis.SurvivalAnalysis;
 import pondtally.analysis.TestAnalysis;
 import pondtally.analysis.WorklistAnalysis;
 import pondtally.check.CheckSettings;
+import pondtally.check.LikelyDuplicates;
 import pondtally.check.ProgramChecks;
 import pondtally.record.Budget;
 import pondtally.record.ClusterRecords;
 import pondtally.record.Expense;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultTable;
+import pondtally.table.TableFile;
 import pondtally.table.TableSpec;
 
 /** From the rows of each cluster to result tables: Spark counts, plain Java computes. */
@@ -39,21 +47,31 @@ public final class AnalysisStage {
 
   private AnalysisStage() {}
 
-  /** Runs every analysis. */
+  /**
+   * Runs every analysis.
+   *
+   * @param longTables folder to write tables into that are too long for memory; empty: they are not
+   *     wanted
+   */
   public static Results run(
       JavaSparkContext spark,
       Inputs inputs,
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
-    ClusterOutcome outcome = OutcomeStage.run(clusters, checks, settings, prices);
+      Prices prices,
+      Optional<Path> longTables) {
+    Optional<Path> runs = longTables.map(folder -> folder.resolve("runs"));
+    ClusterOutcome outcome =
+        OutcomeStage.run(
+            clusters, checks, settings, prices, runs.map(AnalysisStage::made).orElse(null));
     ProgramChecks.Checked program =
         ProgramChecks.check(
             ClusterRows.only(Budget.class, inputs.programRows()),
             ClusterRows.only(Expense.class, inputs.programRows()),
             checks);
     outcome.findings().addAll(program.findings());
+    outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
     outcome.verdicts().addAll(program.verdicts());
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
     List<ResultTable> tables = new ArrayList<>(checked.tables());
@@ -61,7 +79,30 @@ public final class AnalysisStage {
     tables.addAll(money(outcome, program, settings));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
-    return new Results(tables, checked.account(), checked.issues());
+    List<TableFile> files =
+        longTables
+            .map(
+                folder ->
+                    ContributionFile.write(
+                        folder,
+                        folder.resolve("runs"),
+                        outcome.runs(),
+                        inputs,
+                        ContributionProgram.of(
+                            EstimatedCosts.of(outcome.tally().estimated(), settings),
+                            program.budgets(),
+                            program.expenses())))
+            .stream()
+            .toList();
+    return new Results(tables, files, checked.account(), checked.issues());
+  }
+
+  private static String made(Path folder) {
+    try {
+      return Files.createDirectory(folder).toString();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static List<ResultTable> subjects(ClusterOutcome outcome, AnalysisSettings settings) {

@@ -33,6 +33,10 @@ final class ByteSink {
     writeNumber(((long) number << 1 ^ (long) number >> 63) & 0x1FFFFFFFFL);
   }
 
+  void writeSignedLong(long number) {
+    writeNumber(number << 1 ^ number >> 63);
+  }
+
   void writeDouble(double number) {
     room(8);
     long bits = Double.doubleToRawLongBits(number);

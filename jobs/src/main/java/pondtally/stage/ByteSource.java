@@ -32,6 +32,11 @@ final class ByteSource {
     return (int) (number >>> 1 ^ -(number & 1));
   }
 
+  long readSignedLong() {
+    long number = readNumber();
+    return number >>> 1 ^ -(number & 1);
+  }
+
   double readDouble() {
     long bits = 0;
     for (int i = 0; i < 8; i++) {

@@ -1,28 +1,32 @@
 package pondtally.stage;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.SiteRow;
 import pondtally.check.DataIssue;
 import pondtally.check.FileName;
+import pondtally.check.Finding;
 import pondtally.check.IssueBook;
 import pondtally.check.KnownIds;
 import pondtally.check.RowAccount;
 import pondtally.check.SheetReport;
 import pondtally.intake.FixKey;
 import pondtally.intake.SourceRow;
+import pondtally.intake.UnusedAliases;
 import pondtally.table.ResultTable;
 
 /** What was noticed about the partners' rows, as result tables. */
 record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<DataIssue> issues) {
 
   static CheckTables of(JavaSparkContext spark, Inputs inputs, ClusterOutcome outcome) {
-    List<FileName> names =
-        inputs.files().stream().map(file -> new FileName(file.path(), file.partner())).toList();
+    KnownIds known = known(outcome);
+    List<Finding> findings = new ArrayList<>(outcome.findings());
+    findings.addAll(
+        UnusedAliases.among(inputs.aliases(), inputs.files().size(), inputs.reports(), known));
     IssueBook book =
-        IssueBook.of(
-            names, inputs.reports(), outcome.findings(), outcome.verdicts(), known(outcome));
+        IssueBook.of(names(inputs), inputs.reports(), findings, outcome.verdicts(), known);
     SourceStage.Wanted wanted = new SourceStage.Wanted();
     wanted.addFindings(outcome.findings());
     wanted.addVerdicts(outcome.verdicts());
@@ -35,6 +39,14 @@ record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<Data
             accountTable(book.accounts()), issueTable(book.issues()), sourceTable(inputs, sources)),
         book.accounts(),
         book.issues());
+  }
+
+  /** The files of the partners, and behind them the one that merges ids. */
+  private static List<FileName> names(Inputs inputs) {
+    List<FileName> names = new ArrayList<>();
+    inputs.files().forEach(file -> names.add(new FileName(file.path(), file.partner())));
+    names.add(new FileName("aliases.csv", ""));
+    return names;
   }
 
   private static KnownIds known(ClusterOutcome outcome) {

@@ -10,6 +10,7 @@ import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.analysis.WorklistDevice;
 import pondtally.check.Finding;
+import pondtally.check.InstallPlace;
 import pondtally.check.Verdict;
 
 /**
@@ -20,13 +21,15 @@ final class ClusterOutcome implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final ProgramTally tally;
-  private final List<DeviceRow> devices = new ArrayList<>();
-  private final List<SiteRow> sites = new ArrayList<>();
-  private final List<WorklistDevice> worklist = new ArrayList<>();
+  private final PackedRows<DeviceRow> devices = new PackedRows<>(DeviceRow.class);
+  private final PackedRows<SiteRow> sites = new PackedRows<>(SiteRow.class);
+  private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
+  private final PackedRows<InstallPlace> places = new PackedRows<>(InstallPlace.class);
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
   private SecondPass second;
+  private transient List<String> runs;
 
   ClusterOutcome(ProgramTally tally) {
     this.tally = tally;
@@ -37,15 +40,19 @@ final class ClusterOutcome implements Serializable {
   }
 
   List<DeviceRow> devices() {
-    return devices;
+    return devices.list();
   }
 
   List<SiteRow> sites() {
-    return sites;
+    return sites.list();
+  }
+
+  List<InstallPlace> places() {
+    return places.list();
   }
 
   List<WorklistDevice> worklist() {
-    return worklist;
+    return worklist.list();
   }
 
   List<Finding> findings() {
@@ -66,17 +73,24 @@ final class ClusterOutcome implements Serializable {
     return models;
   }
 
-  ClusterOutcome with(FittedModels fitted, SecondPass weighed) {
+  /** Names of the runs of contributions that the tasks wrote. */
+  List<String> runs() {
+    return runs;
+  }
+
+  ClusterOutcome with(FittedModels fitted, SecondPass weighed, List<String> written) {
     models = fitted;
     second = weighed;
+    runs = written;
     return this;
   }
 
   ClusterOutcome merge(ClusterOutcome other) {
     tally.merge(other.tally);
-    devices.addAll(other.devices);
-    sites.addAll(other.sites);
-    worklist.addAll(other.worklist);
+    devices.list().addAll(other.devices.list());
+    sites.list().addAll(other.sites.list());
+    worklist.list().addAll(other.worklist.list());
+    places.list().addAll(other.places.list());
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

@@ -11,6 +11,7 @@ import pondtally.check.SheetReport;
 import pondtally.intake.InputFile;
 import pondtally.intake.IntakeSettings;
 import pondtally.intake.PartnerFileReader;
+import pondtally.intake.ProgramFiles;
 import pondtally.record.Sourced;
 import scala.Tuple2;
 
@@ -22,9 +23,10 @@ public final class IntakeStage {
 
   private IntakeStage() {}
 
-  /** Reads {@code files}; each is read once however often its rows are used. */
+  /** Reads the files of a program; each is read once however often its rows are used. */
   public static Inputs read(
-      JavaSparkContext spark, List<InputFile> files, IntakeSettings settings) {
+      JavaSparkContext spark, ProgramFiles programFiles, IntakeSettings settings) {
+    List<InputFile> files = programFiles.files();
     int partitions = partitions(spark, files);
     JavaRDD<FileContent> contents =
         spark
@@ -41,7 +43,7 @@ public final class IntakeStage {
     reports.sort(Comparator.comparingInt(SheetReport::file).thenComparingInt(SheetReport::sheet));
     List<Sourced> program = Buckets.records(programRows);
     program.sort(Comparator.comparing(Sourced::origin));
-    return new Inputs(files, reports, program, contents, partitions);
+    return new Inputs(files, programFiles.aliases(), reports, program, contents, partitions);
   }
 
   private static FileContent read(InputFile file, IntakeSettings settings, int partitions) {

@@ -1,15 +1,16 @@
 package pondtally.stage;
 
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import org.apache.commons.lang3.SerializationUtils;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
+import pondtally.analysis.ContributionRows;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
@@ -22,6 +23,7 @@ import pondtally.analysis.WorklistDevice;
 import pondtally.check.CheckSettings;
 import pondtally.check.CheckedCluster;
 import pondtally.check.ClusterChecks;
+import pondtally.check.InstallPlace;
 import pondtally.history.ClusterHistory;
 import pondtally.history.Histories;
 import pondtally.record.ClusterRecords;
@@ -35,10 +37,11 @@ public final class OutcomeStage {
   private OutcomeStage() {}
 
   /**
-   * What the clusters of one part of the data add up to, and what each contributed; packed, because
-   * both are kept for the second pass.
+   * What the clusters of one part of the data add up to, what each contributed, and the files of
+   * contributions that were written.
    */
-  private record Part(byte[] outcome, byte[] clusters) implements Serializable {}
+  private record Part(ClusterOutcome outcome, List<ClusterPart> clusters, List<String> runs)
+      implements Serializable {}
 
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
@@ -48,28 +51,31 @@ public final class OutcomeStage {
       JavaRDD<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      String runFolder) {
     JavaRDD<Part> parts =
         clusters
             .coalesce(clusters.context().defaultParallelism())
-            .mapPartitions(part -> List.of(count(part, checks, settings, prices)).iterator())
+            .mapPartitions(
+                part -> List.of(count(part, checks, settings, prices, runFolder)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
+    List<String> runs = new ArrayList<>();
     ClusterOutcome outcome =
-        parts.map(Part::outcome).collect().stream()
-            .map(packed -> (ClusterOutcome) SerializationUtils.deserialize(packed))
+        parts.map(part -> new Part(part.outcome(), List.of(), part.runs())).collect().stream()
+            .peek(part -> runs.addAll(part.runs()))
+            .map(Part::outcome)
             .reduce(ClusterOutcome::merge)
             .orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
     parts.unpersist();
-    return outcome.with(models, second);
+    return outcome.with(models, second, runs);
   }
 
   /** Every task has a copy of the totals of its own to add to. */
   private static SecondPass weigh(Part part, SecondPass totals) {
-    List<ClusterPart> clusters = SerializationUtils.deserialize(part.clusters());
-    clusters.forEach(totals::add);
+    part.clusters().forEach(totals::add);
     return totals;
   }
 
@@ -77,7 +83,9 @@ public final class OutcomeStage {
       Iterator<ClusterRecords> clusters,
       CheckSettings checks,
       AnalysisSettings settings,
-      Prices prices) {
+      Prices prices,
+      String runFolder) {
+    ContributionRuns runs = runFolder == null ? null : new ContributionRuns(Path.of(runFolder));
     ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
@@ -86,13 +94,25 @@ public final class OutcomeStage {
       CheckedCluster checked = ClusterChecks.check(clusters.next(), checks);
       outcome.findings().addAll(checked.findings());
       outcome.verdicts().addAll(checked.verdicts());
+      outcome.places().addAll(InstallPlace.of(checked.kept()));
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
       ClusterView view = new ClusterView(history, groups, costs);
       parts.add(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
+      if (runs != null) {
+        ContributionRows.of(view, settings, runs::add);
+      }
     }
-    return new Part(SerializationUtils.serialize(outcome), SerializationUtils.serialize(parts));
+    return new Part(outcome, parts, names(runs));
+  }
+
+  private static ArrayList<String> names(ContributionRuns runs) {
+    if (runs == null) {
+      return new ArrayList<>();
+    }
+    runs.close();
+    return new ArrayList<>(runs.runs());
   }
 }

@@ -30,7 +30,8 @@ final class RecordCodec {
   private final Class<?>[] types;
   private final Object[][] constants;
 
-  private RecordCodec(Class<?> kind) {
+  /** For records of one kind whose components are texts, numbers, flags, codes or places. */
+  RecordCodec(Class<?> kind) {
     RecordComponent[] components = kind.getRecordComponents();
     types = Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     constants = Arrays.stream(types).map(Class::getEnumConstants).toArray(Object[][]::new);
@@ -41,13 +42,13 @@ final class RecordCodec {
         accessors[i] =
             lookup
                 .unreflect(components[i].getAccessor())
-                .asType(MethodType.methodType(Object.class, Sourced.class));
+                .asType(MethodType.methodType(Object.class, Object.class));
       }
       constructor =
           lookup
               .findConstructor(kind, MethodType.methodType(void.class, types))
               .asSpreader(Object[].class, types.length)
-              .asType(MethodType.methodType(Sourced.class, Object[].class));
+              .asType(MethodType.methodType(Object.class, Object[].class));
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(kind + " cannot be taken apart", e);
     }
@@ -70,10 +71,11 @@ final class RecordCodec {
 
   /** Reads the next record. */
   static Sourced read(ByteSource in) {
-    return CODECS[(int) in.readNumber()].readComponents(in);
+    return (Sourced) CODECS[(int) in.readNumber()].readComponents(in);
   }
 
-  private void writeComponents(Sourced record, ByteSink out) {
+  /** Appends a record of this codec's kind. */
+  void writeComponents(Object record, ByteSink out) {
     Object[] values = new Object[types.length];
     long present = 0;
     try {
@@ -97,6 +99,8 @@ final class RecordCodec {
       out.writeText(text);
     } else if (value instanceof Integer number) {
       out.writeSigned(number);
+    } else if (value instanceof Long number) {
+      out.writeSignedLong(number);
     } else if (value instanceof Double number) {
       out.writeDouble(number);
     } else if (value instanceof Enum<?> constant) {
@@ -112,7 +116,8 @@ final class RecordCodec {
     }
   }
 
-  private Sourced readComponents(ByteSource in) {
+  /** Reads the next record of this codec's kind. */
+  Object readComponents(ByteSource in) {
     long present = in.readNumber();
     Object[] values = new Object[types.length];
     for (int i = 0; i < values.length; i++) {
@@ -121,7 +126,7 @@ final class RecordCodec {
       }
     }
     try {
-      return (Sourced) constructor.invokeExact(values);
+      return (Object) constructor.invokeExact(values);
     } catch (Throwable e) {
       throw new IllegalStateException("cannot make a record of " + Arrays.toString(values), e);
     }
@@ -134,13 +139,16 @@ final class RecordCodec {
     if (type == int.class || type == Integer.class) {
       return in.readSigned();
     }
+    if (type == long.class || type == Long.class) {
+      return in.readSignedLong();
+    }
     if (type == double.class || type == Double.class) {
       return in.readDouble();
     }
     if (constants != null) {
       return constants[(int) in.readNumber()];
     }
-    if (type == Boolean.class) {
+    if (type == boolean.class || type == Boolean.class) {
       return in.readNumber() == 1;
     }
     int file = (int) in.readNumber();

@@ -37,6 +37,18 @@ public final class ResultPackage {
    */
   public static void write(Path folder, List<ResultTable> tables, Map<String, String> facts)
       throws IOException {
+    write(folder, tables, List.of(), facts);
+  }
+
+  /**
+   * Writes {@code tables} into the existing folder {@code folder}, and describes {@code files},
+   * which are there already, after them.
+   *
+   * @param facts what reports have to know besides the tables, by name
+   */
+  public static void write(
+      Path folder, List<ResultTable> tables, List<TableFile> files, Map<String, String> facts)
+      throws IOException {
     ObjectNode root = JSON.createObjectNode();
     root.put("profile", "tabular-data-package");
     root.put("name", "pondtally-tables");
@@ -46,7 +58,14 @@ public final class ResultPackage {
     for (ResultTable table : tables) {
       Path file = folder.resolve(table.name() + ".csv");
       writeCsv(file, table);
-      describe(resources.addObject(), table, file);
+      ObjectNode resource = resources.addObject();
+      describe(resource, table.spec(), table.rows().size(), file);
+      describeKey(resource, table);
+    }
+    for (TableFile table : files) {
+      ObjectNode resource = resources.addObject();
+      describe(resource, table.spec(), table.rows(), folder.resolve(table.fileName()));
+      resource.put("read_by_row", true);
     }
     Files.writeString(
         folder.resolve("datapackage.json"),
@@ -69,17 +88,17 @@ public final class ResultPackage {
     }
   }
 
-  private static void describe(ObjectNode resource, ResultTable table, Path file)
+  private static void describe(ObjectNode resource, TableSpec spec, long rows, Path file)
       throws IOException {
-    resource.put("name", table.name());
-    resource.put("title", table.spec().title());
+    resource.put("name", spec.name());
+    resource.put("title", spec.title());
     resource.put("path", file.getFileName().toString());
     resource.put("format", "csv");
     resource.put("encoding", "utf-8");
     resource.put("hash", "sha256:" + sha256(file));
-    resource.put("rows", table.rows().size());
+    resource.put("rows", rows);
     ArrayNode fields = resource.putObject("schema").putArray("fields");
-    for (Column column : table.spec().columns()) {
+    for (Column column : spec.columns()) {
       ObjectNode field = fields.addObject();
       field.put("name", column.name());
       field.put("type", column.type().schemaName());
@@ -90,6 +109,16 @@ public final class ResultPackage {
       if (column.isPrivate()) {
         field.put("private", true);
       }
+    }
+  }
+
+  private static void describeKey(ObjectNode resource, ResultTable table) {
+    if (RowOrder.isEachKeyOnce(table)) {
+      // Not Table Schema's primaryKey, which allows no empty cell.
+      ArrayNode key = resource.putArray("rowKey");
+      table.spec().columns().stream()
+          .limit(table.spec().keyColumns())
+          .forEach(column -> key.add(column.name()));
     }
   }
 

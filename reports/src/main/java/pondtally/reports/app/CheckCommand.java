@@ -100,6 +100,9 @@ final class CheckCommand implements Callable<Integer> {
     if (isJson) {
       throw UserError.usage("--suggest and --json do not go together. Leave one of them out.");
     }
+    if (isReplaced && out == null) {
+      throw UserError.usage("--replace goes with --out. Add it, or leave --replace out.");
+    }
     PrintWriter lines = spec.commandLine().getOut();
     SortedMap<String, String> texts = SuggestedColumns.of(folder);
     if (out == null) {

@@ -18,6 +18,8 @@ import pondtally.reports.table.BrokenTables;
       CheckCommand.class,
       ReportCommand.class,
       RenderCommand.class,
+      TraceCommand.class,
+      CompareCommand.class,
       BlankCommand.class
     },
     sortOptions = false,
@@ -28,6 +30,7 @@ import pondtally.reports.table.BrokenTables;
       "Examples:",
       "  pondtally check my-program                     which rows count, which do not, and why",
       "  pondtally report my-program --out report-2025  tables, charts and workbook",
+      "  pondtally trace report-2025/tables --subject upkeep_usd   the rows behind a figure",
       "  pondtally blank --out new-partner.xlsx         an empty workbook for a partner to fill in",
       "",
       "Exit codes: 0 done; 1 done, with rows set aside (check only); 2 wrong use; 3 input unusable;",

@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
+import pondtally.app.LongTables;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
@@ -61,6 +62,12 @@ final class ReportCommand implements Callable<Integer> {
       description = "Last day of the reporting period, instead of program.yaml's.")
   private LocalDate to;
 
+  @Option(
+      names = "--contributions",
+      description =
+          "Write the row-by-row table that `trace` reads, however many devices there are (without this option: up to 100,000).")
+  private boolean contributions;
+
   @Option(names = "--tables-only", description = "Write tables/ and run.json, no reports.")
   private boolean tablesOnly;
 
@@ -73,7 +80,9 @@ final class ReportCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
-      JobResult result = clock.time("job", () -> Job.run(request()));
+      Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
+      LongTables longTables = new LongTables(tablesFolder, contributions);
+      JobResult result = clock.time("job", () -> Job.run(request().with(longTables)));
       Optional<TablePackage> tables = write(output.path(), result, clock);
       output.commit();
       Summary.print(print, result, tables, out, clock);
@@ -100,8 +109,8 @@ final class ReportCommand implements Callable<Integer> {
 
   private Optional<TablePackage> write(Path folder, JobResult result, RunClock clock)
       throws IOException {
-    Path tables = Files.createDirectory(folder.resolve("tables"));
-    ResultPackage.write(tables, result.tables(), result.facts());
+    Path tables = folder.resolve("tables");
+    ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
     Optional<TablePackage> opened = Optional.empty();
     if (!tablesOnly) {
       opened = Optional.of(TablePackage.open(tables));

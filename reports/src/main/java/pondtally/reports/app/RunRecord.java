@@ -15,6 +15,7 @@ import pondtally.app.JobResult;
 import pondtally.app.Version;
 import pondtally.check.RowAccount;
 import pondtally.intake.InputFile;
+import pondtally.intake.ProgramFiles;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
@@ -29,11 +30,12 @@ final class RunRecord {
   static void write(Path file, JobResult result, RunClock clock) throws IOException {
     ObjectNode root = start(result.facts());
     ArrayNode inputs = root.putArray("inputs");
-    for (InputFile input : result.files()) {
-      ObjectNode node = inputs.addObject();
-      node.put("file", input.path());
-      node.put("sha256", ResultPackage.sha256(Path.of(input.location())));
-      node.put("bytes", Files.size(Path.of(input.location())));
+    ProgramFiles program = result.program();
+    for (InputFile input : program.files()) {
+      addInput(inputs, input.path(), Path.of(input.location()));
+    }
+    for (String statement : program.statements()) {
+      addInput(inputs, statement, program.folder().resolve(statement));
     }
     root.put("program_yaml", result.settings());
     ArrayNode rows = root.putArray("rows");
@@ -53,6 +55,13 @@ final class RunRecord {
 
   static void write(Path file, TablePackage tables, RunClock clock) throws IOException {
     finish(file, start(tables.facts()), clock);
+  }
+
+  private static void addInput(ArrayNode inputs, String name, Path file) throws IOException {
+    ObjectNode node = inputs.addObject();
+    node.put("file", name);
+    node.put("sha256", ResultPackage.sha256(file));
+    node.put("bytes", Files.size(file));
   }
 
   private static ObjectNode start(Map<String, String> facts) {

@@ -46,7 +46,7 @@ final class Summary {
     out.println();
   }
 
-  private static String wrapped(String text) {
+  static String wrapped(String text) {
     StringBuilder lines = new StringBuilder("- ");
     int column = 2;
     for (String word : text.trim().split(" ")) {

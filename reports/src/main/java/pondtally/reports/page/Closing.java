@@ -49,7 +49,7 @@ final class Closing {
     html.element("span", printed, Source.attributes(figure));
   }
 
-  private static void cautions(Html html) {
+  static void cautions(Html html) {
     html.open("ul", "class", "cautions");
     Cautions.all().forEach(caution -> html.line().element("li", caution));
     html.close();

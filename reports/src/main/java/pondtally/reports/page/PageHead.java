@@ -17,6 +17,10 @@ final class PageHead {
   private PageHead() {}
 
   static void write(Html html, TablePackage tables) {
+    write(html, Summary.title(tables));
+  }
+
+  static void write(Html html, String title) {
     html.open("head").line();
     html.single("meta", "charset", "utf-8").line();
     html.single("meta", "http-equiv", "Content-Security-Policy", "content", NOTHING_FROM_OUTSIDE)
@@ -24,7 +28,7 @@ final class PageHead {
     html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
         .line();
     html.single("meta", "name", "color-scheme", "content", "light dark").line();
-    html.element("title", Summary.title(tables)).line();
+    html.element("title", title).line();
     html.single("link", "rel", "icon", "href", "data:,").line();
     html.open("style").finished("\n" + style()).close();
     html.close();

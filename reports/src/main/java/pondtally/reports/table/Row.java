@@ -22,6 +22,11 @@ public final class Row {
     return cells[table.index(column)];
   }
 
+  /** Whether the table has that column. */
+  public boolean has(String column) {
+    return table.has(column);
+  }
+
   /** A number or integer cell. */
   public OptionalDouble number(String column) {
     String cell = text(column);

@@ -12,13 +12,15 @@ public final class Table {
   private final String name;
   private final String title;
   private final List<Field> fields;
+  private final List<String> key;
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<Row> rows = new ArrayList<>();
 
-  Table(String name, String title, List<Field> fields, List<String[]> cells) {
+  Table(String name, String title, List<Field> fields, List<String> key, List<String[]> cells) {
     this.name = name;
     this.title = title;
     this.fields = List.copyOf(fields);
+    this.key = List.copyOf(key);
     for (int i = 0; i < fields.size(); i++) {
       index.put(fields.get(i).name(), i);
     }
@@ -36,6 +38,16 @@ public final class Table {
 
   public List<Field> fields() {
     return fields;
+  }
+
+  /** Columns that together single out each row; empty where none do. */
+  public List<String> key() {
+    return key;
+  }
+
+  /** Whether there is a column of that name. */
+  public boolean has(String column) {
+    return index.containsKey(column);
   }
 
   public List<Row> rows() {

@@ -40,23 +40,43 @@ public final class TablePackage {
    * @throws BrokenTables when the descriptor is missing or a file does not fit it
    */
   public static TablePackage open(Path folder) {
-    Path descriptor = folder.resolve("datapackage.json");
-    if (!Files.isRegularFile(descriptor)) {
-      throw new BrokenTables(
-          "No datapackage.json in " + folder + "; expected the tables/ folder of a finished run.");
-    }
     try {
-      JsonNode root = new ObjectMapper().readTree(descriptor.toFile());
+      JsonNode root = descriptor(folder);
       Map<String, String> facts = new LinkedHashMap<>();
       root.path("pondtally")
           .properties()
           .forEach(e -> facts.put(e.getKey(), e.getValue().asText()));
       Map<String, Table> tables = new LinkedHashMap<>();
       for (JsonNode resource : root.path("resources")) {
-        Table table = read(folder, resource);
-        tables.put(table.name(), table);
+        if (!resource.path("read_by_row").asBoolean()) {
+          Table table = read(folder, resource);
+          tables.put(table.name(), table);
+        }
       }
       return new TablePackage(facts, tables);
+    } catch (IOException e) {
+      throw new BrokenTables("The tables in " + folder + " cannot be read: " + e.getMessage());
+    }
+  }
+
+  private static JsonNode descriptor(Path folder) throws IOException {
+    Path descriptor = folder.resolve("datapackage.json");
+    if (!Files.isRegularFile(descriptor)) {
+      throw new BrokenTables(
+          "No datapackage.json in " + folder + "; expected the tables/ folder of a finished run.");
+    }
+    return new ObjectMapper().readTree(descriptor.toFile());
+  }
+
+  /** What the descriptor says of one table; empty where the run did not write it. */
+  static Optional<JsonNode> descriptor(Path folder, String name) {
+    try {
+      for (JsonNode resource : descriptor(folder).path("resources")) {
+        if (resource.path("name").asText().equals(name)) {
+          return Optional.of(resource);
+        }
+      }
+      return Optional.empty();
     } catch (IOException e) {
       throw new BrokenTables("The tables in " + folder + " cannot be read: " + e.getMessage());
     }
@@ -80,13 +100,12 @@ public final class TablePackage {
     return Optional.ofNullable(tables.get(name));
   }
 
-  /** All tables in reading order. */
+  /** All tables in reading order; those too long for memory are not among them. */
   public List<Table> tables() {
     return List.copyOf(tables.values());
   }
 
-  private static Table read(Path folder, JsonNode resource) throws IOException {
-    String name = resource.get("name").asText();
+  static List<Field> fields(JsonNode resource) {
     List<Field> fields = new ArrayList<>();
     for (JsonNode field : resource.at("/schema/fields")) {
       fields.add(
@@ -97,6 +116,12 @@ public final class TablePackage {
               field.path("description").asText(""),
               field.path("private").asBoolean(false)));
     }
+    return fields;
+  }
+
+  private static Table read(Path folder, JsonNode resource) throws IOException {
+    String name = resource.get("name").asText();
+    List<Field> fields = fields(resource);
     List<String[]> cells = new ArrayList<>();
     String hash = readCsv(folder.resolve(resource.get("path").asText()), name, fields, cells);
     if (!("sha256:" + hash).equals(resource.path("hash").asText())) {
@@ -104,7 +129,16 @@ public final class TablePackage {
           name
               + ".csv is not the file that its run wrote (SHA-256 differs). Run the report again.");
     }
-    return new Table(name, resource.path("title").asText(name), fields, cells);
+    return new Table(
+        name, resource.path("title").asText(name), fields, key(resource, fields), cells);
+  }
+
+  /** A key that lost a column, as in a public edition, singles out no row. */
+  private static List<String> key(JsonNode resource, List<Field> fields) {
+    List<String> names = fields.stream().map(Field::name).toList();
+    List<String> key = new ArrayList<>();
+    resource.path("rowKey").forEach(column -> key.add(column.asText()));
+    return names.containsAll(key) ? key : List.of();
   }
 
   private static String readCsv(Path file, String name, List<Field> fields, List<String[]> cells)
@@ -135,7 +169,7 @@ public final class TablePackage {
     }
   }
 
-  private static MessageDigest sha256() {
+  static MessageDigest sha256() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

@@ -77,6 +77,17 @@ public record Setting(String cellName, String label, String value, String unit, 
     {"version", "Version", "name", "Version of Pondtally that made the tables."},
   };
 
+  /** What a setting is called; its own name where it has no other. */
+  public static String label(String setting) {
+    for (String[] fact : FACTS) {
+      if (fact[0].equals(setting)) {
+        return fact[1];
+      }
+    }
+    String words = setting.replace('_', ' ');
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   /** All settings of the run and the constants that formulas use. */
   public static List<Setting> all(TablePackage tables) {
     List<Setting> settings = new ArrayList<>();
