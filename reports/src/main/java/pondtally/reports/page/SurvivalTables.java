@@ -43,7 +43,7 @@ final class SurvivalTables {
                 + " are far apart, quote these figures.")
         .note(
             "Limits are approximate, from 200 resamples of sites: in simulated programs they covered"
-                + " the true share in 93 to 96 of 100.")
+                + " the true share in 92 to 96 of 100.")
         .build("Survival estimated from the visits alone", rows);
   }
 

@@ -76,7 +76,7 @@ final class SurvivalSheets {
                         + ". Where visits are far apart, quote these figures; the sheet Survival has"
                         + " every group, with failures dated.",
                     "Limits are approximate, from 200 resamples of sites: in simulated programs they"
-                        + " covered the true share in 93 to 96 of 100."),
+                        + " covered the true share in 92 to 96 of 100."),
                 columns,
                 lines)
             .withKeyColumns(2));
