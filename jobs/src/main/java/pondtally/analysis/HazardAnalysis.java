@@ -105,8 +105,7 @@ public final class HazardAnalysis {
     return rows;
   }
 
-  private static void addRows(
-      List<Row> rows, HazardModel model, ProportionalHazards fit, long clusters) {
+  private void addRows(List<Row> rows, HazardModel model, ProportionalHazards fit, long clusters) {
     HazardProportionality drift = fit.proportionality(HazardTransform.KM);
     List<HazardTerm> terms = fit.terms();
     for (int j = 0; j < terms.size(); j++) {
@@ -114,7 +113,7 @@ public final class HazardAnalysis {
     }
   }
 
-  private static Row row(
+  private Row row(
       HazardModel model,
       HazardTerm term,
       Optional<HazardTest> drift,
@@ -137,12 +136,18 @@ public final class HazardAnalysis {
         estimate.map(HazardTerm.Estimate::modelStandardError).orElse(null),
         trusted.map(HazardTerm.Estimate::pValue).orElse(null),
         term.reason().map(why -> "not estimable: " + why).orElse(null),
-        estimate.isPresent() ? note(term, clusters) : null,
+        estimate.isPresent() ? TestNotes.joined(note(term, clusters), dating(model)) : null,
         drift.map(HazardTest::pValue).orElse(null),
         fit.failures() == 0 ? null : fit.logLikelihood(),
         Cells.of(fit.concordance().value()),
         modelDrift.map(HazardTest::pValue).orElse(null),
         clusters);
+  }
+
+  private String dating(HazardModel model) {
+    return model.terms().contains(Grouping.COHORT)
+        ? TestNotes.ofDating(lives.dating(), Grouping.COHORT)
+        : null;
   }
 
   private static String note(HazardTerm term, long clusters) {

@@ -14,6 +14,7 @@ import pondtally.stats.RiskTable;
 /**
  * The interval estimate of one group with percentile limits from resamples of its clusters. The
  * limits are approximate: no theorem says that a bootstrap of this estimate covers as it should.
+ * Simulated (see DEVELOPERS.md), they cover 94 to 96 per cent for 150 devices, 92 to 95 for 50.
  * They are widened to include the estimate, and with fewer than ten clusters there are none.
  */
 final class IntervalCurve {

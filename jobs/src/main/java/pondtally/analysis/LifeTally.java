@@ -133,6 +133,11 @@ public final class LifeTally implements Serializable {
     return new TreeMap<>(dating == FailureDating.INTERVAL ? intervals : days);
   }
 
+  /** How failures are dated. */
+  FailureDating dating() {
+    return dating;
+  }
+
   /** Groups of one grouping, in order. */
   public List<GroupKey> groups(GroupKey.Grouping grouping) {
     List<GroupKey> keys = new ArrayList<>();

@@ -56,9 +56,10 @@ public final class TestAnalysis {
         continue;
       }
       List<RiskTable> tables = groups.stream().map(tally::failures).toList();
-      addTests(rows, grouping, null, groups, List.of(tables));
+      String dating = TestNotes.ofDating(tally.dating(), grouping);
+      addTests(rows, grouping, null, groups, List.of(tables), dating);
       if (grouping == Grouping.PIPE) {
-        addTests(rows, grouping, "watershed", groups, byWatershed(tally, groups));
+        addTests(rows, grouping, "watershed", groups, byWatershed(tally, groups), dating);
       }
     }
     rows.addAll(TrendTests.rows(tally, groupsBelow));
@@ -86,16 +87,21 @@ public final class TestAnalysis {
       Grouping grouping,
       String strata,
       List<GroupKey> groups,
-      List<List<RiskTable>> tables) {
+      List<List<RiskTable>> tables,
+      String dating) {
+    String note =
+        TestNotes.joined(
+            dating, TestNotes.ofExpected(LogRank.stratified(tables, LogRankWeight.LOG_RANK)));
     for (Map.Entry<String, LogRankWeight> test : TESTS.entrySet()) {
       LogRank all = LogRank.stratified(tables, test.getValue());
-      rows.add(row(test.getKey(), grouping, strata, null, all, OptionalDouble.empty()));
+      rows.add(row(test.getKey(), grouping, strata, null, all, OptionalDouble.empty(), note));
     }
     if (groups.size() > 2 && groups.size() <= Comparisons.MOST_PAIRED) {
       for (LogRank.Pair pair : LogRank.pairwise(tables, LogRankWeight.LOG_RANK)) {
         Comparisons.Pair names =
             new Comparisons.Pair(groups.get(pair.first()), groups.get(pair.second()));
-        rows.add(row(LOG_RANK, grouping, strata, names, pair.test(), pair.adjustedP()));
+        String rough = TestNotes.joined(dating, TestNotes.ofExpected(pair.test()));
+        rows.add(row(LOG_RANK, grouping, strata, names, pair.test(), pair.adjustedP(), rough));
       }
     }
   }
@@ -106,7 +112,8 @@ public final class TestAnalysis {
       String strata,
       Comparisons.Pair pair,
       LogRank result,
-      OptionalDouble adjusted) {
+      OptionalDouble adjusted,
+      String note) {
     return new Row(
         test,
         grouping.code(),
@@ -117,6 +124,6 @@ public final class TestAnalysis {
         result.degreesOfFreedom(),
         Cells.of(result.pValue()),
         Cells.of(adjusted),
-        null);
+        note);
   }
 }

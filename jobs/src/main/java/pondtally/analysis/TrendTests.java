@@ -36,7 +36,8 @@ final class TrendTests {
           cohorts.stream().mapToDouble(key -> Double.parseDouble(key.group())).toArray();
       List<RiskTable> tables = cohorts.stream().map(tally::failures).toList();
       LogRank test = LogRank.of(tables, LogRankWeight.LOG_RANK);
-      rows.add(row(Grouping.COHORT, null, test.trend(years), "later installations"));
+      String dating = TestNotes.ofDating(tally.dating(), Grouping.COHORT);
+      rows.add(row(Grouping.COHORT, null, test.trend(years), "later installations", dating));
     }
   }
 
@@ -57,7 +58,7 @@ final class TrendTests {
           walls.values().stream().map(wall -> tables(tally, wall, inches)).toList();
       double[] scores = inches.stream().mapToDouble(Double::doubleValue).toArray();
       LogRank test = LogRank.stratified(strata, LogRankWeight.LOG_RANK);
-      rows.add(row(Grouping.PIPE, "wall", test.trend(scores), "wider pipes of one wall"));
+      rows.add(row(Grouping.PIPE, "wall", test.trend(scores), "wider pipes of one wall", null));
     }
   }
 
@@ -69,7 +70,7 @@ final class TrendTests {
   }
 
   private static TestAnalysis.Row row(
-      Grouping grouping, String strata, LogRank.Trend trend, String what) {
+      Grouping grouping, String strata, LogRank.Trend trend, String what, String dating) {
     if (trend.z().isEmpty()) {
       return new TestAnalysis.Row(
           TEST, grouping.code(), strata, null, null, null, null, null, null, "no failure to test");
@@ -86,6 +87,6 @@ final class TrendTests {
         1,
         Cells.of(trend.pValue()),
         null,
-        z == 0 ? null : note);
+        TestNotes.joined(z == 0 ? null : note, dating));
   }
 }

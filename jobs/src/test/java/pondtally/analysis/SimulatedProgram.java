@@ -10,10 +10,12 @@ import pondtally.history.FailureDefinition;
 import pondtally.history.Histories;
 import pondtally.history.HistoryRules;
 import pondtally.record.Action;
+import pondtally.record.Cause;
 import pondtally.record.ClusterRecords;
 import pondtally.record.Condition;
 import pondtally.record.Install;
 import pondtally.record.Origin;
+import pondtally.record.PipeWall;
 import pondtally.record.Property;
 import pondtally.record.Site;
 import pondtally.record.Visit;
@@ -52,6 +54,14 @@ final class SimulatedProgram {
       return -1;
     }
 
+    /** The dearer half of the repairs are of chewed pipes, the others of plugged ones. */
+    Cause cause(int visit) {
+      if (!failed[visit]) {
+        return null;
+      }
+      return visitUsd[visit] < 250 ? Cause.PIPE_PLUGGED : Cause.PIPE_CHEWED;
+    }
+
     int lastAge() {
       return visitAges.length == 0 ? 0 : visitAges[visitAges.length - 1];
     }
@@ -85,12 +95,20 @@ final class SimulatedProgram {
 
   private SimulatedProgram() {}
 
+  /** A device as it stands: its pipe, and what was drawn for it. */
+  record Standing(PipeWall wall, Double diameterIn, Drawn drawn) {}
+
   static Drawn draw(SplittableRandom random) {
+    return draw(1, random);
+  }
+
+  /** A device that fails at so many times the rate of the others. */
+  static Drawn draw(double ratio, SplittableRandom random) {
     int installedOn = FIRST_INSTALL + random.nextInt(LAST_INSTALL - FIRST_INSTALL);
     List<Integer> visits = new ArrayList<>();
     List<Boolean> failed = new ArrayList<>();
     List<Double> usd = new ArrayList<>();
-    double failsAt = next(0, random);
+    double failsAt = next(0, ratio, random);
     for (int age = 90 + random.nextInt(180);
         installedOn + age <= AS_OF;
         age += 90 + random.nextInt(180)) {
@@ -98,7 +116,7 @@ final class SimulatedProgram {
       visits.add(age);
       failed.add(down);
       usd.add(down ? 50 + 400 * random.nextDouble() : 30);
-      failsAt = down ? next(age, random) : failsAt;
+      failsAt = down ? next(age, ratio, random) : failsAt;
     }
     int n = visits.size();
     boolean[] down = new boolean[n];
@@ -115,14 +133,18 @@ final class SimulatedProgram {
   }
 
   /** Age at the next failure of a device that works at an age. */
-  private static double next(double age, SplittableRandom random) {
-    double hazard = Math.pow(age / SCALE_DAYS, SHAPE) - Math.log(1 - random.nextDouble());
+  private static double next(double age, double ratio, SplittableRandom random) {
+    double hazard = Math.pow(age / SCALE_DAYS, SHAPE) - Math.log(1 - random.nextDouble()) / ratio;
     return SCALE_DAYS * Math.pow(hazard, 1 / SHAPE);
   }
 
   static AnalysisSettings settings(long seed, int resamples) {
+    return settings(seed, resamples, FailureDating.DISCOVERY);
+  }
+
+  static AnalysisSettings settings(long seed, int resamples, FailureDating dating) {
     return new AnalysisSettings(
-        new HistoryRules(FailureDefinition.FAILED, FailureDating.DISCOVERY, AS_OF, 180),
+        new HistoryRules(FailureDefinition.FAILED, dating, AS_OF, 180),
         (int) LocalDate.of(2024, 1, 1).toEpochDay(),
         AS_OF,
         8,
@@ -146,25 +168,40 @@ final class SimulatedProgram {
 
   /** The device as rows of partners, made into histories as the job makes them. */
   static ClusterView view(int number, Drawn drawn, AnalysisSettings settings, CostRules costs) {
-    ClusterRecords records = records(number, drawn);
+    return view(number, null, List.of(new Standing(null, null, drawn)), settings, costs);
+  }
+
+  /** The devices of one site. */
+  static ClusterView view(
+      int number,
+      String watershed,
+      List<Standing> devices,
+      AnalysisSettings settings,
+      CostRules costs) {
+    ClusterRecords records = records(Integer.toString(number), watershed, devices);
     return new ClusterView(Histories.of(records, settings.rules()), new Groups(8), costs);
   }
 
-  private static ClusterRecords records(int number, Drawn drawn) {
-    String id = Integer.toString(number);
+  private static ClusterRecords records(String site, String watershed, List<Standing> devices) {
+    List<Install> installs = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
-    for (int i = 0; i < drawn.visitAges.length; i++) {
-      visits.add(visit(id, i, drawn));
-    }
     List<Property> properties = new ArrayList<>();
-    for (int i = 0; i < drawn.properties; i++) {
-      properties.add(
-          new Property(row(i), "p", id + "-" + i, id, null, null, null, null, null, null));
+    for (int d = 0; d < devices.size(); d++) {
+      Drawn drawn = devices.get(d).drawn;
+      String device = d == 0 ? site : site + "-" + d;
+      installs.add(install(device, site, devices.get(d)));
+      for (int i = 0; i < drawn.visitAges.length; i++) {
+        visits.add(visit(device, i, drawn));
+      }
+      for (int i = 0; i < drawn.properties; i++) {
+        properties.add(
+            new Property(row(i), "p", device + "-" + i, site, null, null, null, null, null, null));
+      }
     }
     return new ClusterRecords(
-        id,
-        List.of(site(id)),
-        List.of(install(id, drawn)),
+        site,
+        List.of(site(site, watershed)),
+        installs,
         List.of(),
         visits,
         List.of(),
@@ -184,7 +221,7 @@ final class SimulatedProgram {
         id,
         drawn.installedOn + drawn.visitAges[i],
         drawn.failed[i] ? Condition.FAILED : Condition.WORKING,
-        null,
+        drawn.cause(i),
         drawn.failed[i] ? Action.REPAIRED : Action.NONE,
         null,
         null,
@@ -197,19 +234,22 @@ final class SimulatedProgram {
         null);
   }
 
-  private static Site site(String id) {
+  private static Site site(String id, String watershed) {
     return new Site(
-        row(0), "p", id, null, null, null, null, null, null, null, null, null, null, null, null,
-        null, null, null, null, null);
+        row(0), "p", id, watershed, null, null, null, null, null, null, null, null, null, null,
+        null, null, null, null, null, null);
   }
 
-  private static Install install(String id, Drawn drawn) {
+  private static Install install(String id, String site, Standing device) {
     return new Install(
         row(0),
         "p",
         id,
-        id,
-        drawn.installedOn,
+        site,
+        device.drawn.installedOn,
+        null,
+        device.wall,
+        device.diameterIn,
         null,
         null,
         null,
@@ -227,10 +267,7 @@ final class SimulatedProgram {
         null,
         null,
         null,
-        null,
-        null,
-        null,
-        drawn.buildUsd,
+        device.drawn.buildUsd,
         null,
         null,
         null,

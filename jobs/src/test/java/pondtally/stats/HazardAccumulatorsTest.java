@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class HazardAccumulatorsTest {
   @Test
   void countsCrossUnchanged() throws Exception {
-    IntervalCounts counts = IntervalEstimateSpeed.simulated(100, 1);
+    IntervalCounts counts = SimulatedVisits.of(100, 1);
     assertEquals(counts.rows(), copy(counts).rows());
     GrayCounts gray =
         GrayCounts.empty()

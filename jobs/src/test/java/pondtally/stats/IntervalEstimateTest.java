@@ -156,7 +156,7 @@ class IntervalEstimateTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6})
   void agreesWithSelfConsistency(long seed) {
-    IntervalCounts counts = IntervalEstimateSpeed.simulated(40, seed, 900);
+    IntervalCounts counts = SimulatedVisits.of(40, seed, 900);
     IntervalEstimate estimate = IntervalEstimate.of(counts);
     double[] em = IntervalEstimateSelfConsistency.masses(counts.rows(), estimate.masses(), 200_000);
     double byEm =
@@ -173,7 +173,7 @@ class IntervalEstimateTest {
 
   @Test
   void theOrderOfLivesDoesNotMatter() {
-    IntervalCounts whole = IntervalEstimateSpeed.simulated(200, 9);
+    IntervalCounts whole = SimulatedVisits.of(200, 9);
     IntervalCounts parts = IntervalCounts.empty();
     List<IntervalCounts.Row> rows = whole.rows();
     for (int i = rows.size() - 1; i >= 0; i--) {
@@ -188,7 +188,7 @@ class IntervalEstimateTest {
 
   @Test
   void timeInAnotherUnitGivesTheSameMasses() {
-    IntervalEstimate days = IntervalEstimate.of(IntervalEstimateSpeed.simulated(200, 9));
+    IntervalEstimate days = IntervalEstimate.of(SimulatedVisits.of(200, 9));
     IntervalCounts halves = IntervalCounts.empty();
     for (IntervalCounts.Row row : days.rows()) {
       halves.add(2 * row.entryDays(), 2 * row.leftDays(), 2 * row.rightDays(), row.count());
@@ -204,7 +204,7 @@ class IntervalEstimateTest {
   /** A life cut in two at an age at which it was known to work is the same evidence. */
   @Test
   void cuttingALifeByLateEntryChangesNothing() {
-    IntervalEstimate whole = IntervalEstimate.of(IntervalEstimateSpeed.simulated(200, 4));
+    IntervalEstimate whole = IntervalEstimate.of(SimulatedVisits.of(200, 4));
     IntervalCounts cut = IntervalCounts.empty();
     for (IntervalCounts.Row row : whole.rows()) {
       double middle = row.entryDays() + Math.floor((row.leftDays() - row.entryDays()) / 2);
@@ -224,7 +224,7 @@ class IntervalEstimateTest {
 
   @Test
   void weightsStandForRepeatedLives() {
-    IntervalEstimate first = IntervalEstimate.of(IntervalEstimateSpeed.simulated(300, 5));
+    IntervalEstimate first = IntervalEstimate.of(SimulatedVisits.of(300, 5));
     SplittableRandom random = new SplittableRandom(3);
     double[] weights = new double[first.rows().size()];
     IntervalCounts drawn = IntervalCounts.empty();
@@ -259,7 +259,7 @@ class IntervalEstimateTest {
 
   @Test
   void tooManyDistinctFollowUpsAreRoundedOutwardAndSaid() {
-    IntervalCounts counts = IntervalEstimateSpeed.simulated(2000, 6);
+    IntervalCounts counts = SimulatedVisits.of(2000, 6);
     assertEquals(0, IntervalEstimate.of(counts).roundedToDays());
     IntervalEstimate weeks = IntervalEstimate.of(counts, counts.roundedOutward(7).distinct());
     IntervalEstimate months = IntervalEstimate.of(counts, counts.roundedOutward(7).distinct() - 1);

@@ -53,7 +53,7 @@ final class SurvivalChart {
         List.of(),
         List.of(),
         1,
-        foot(source, curves),
+        foot(source, finding, curves),
         title + ". Step curves from 0 to 100% by years since installation. " + finding.figures());
   }
 
@@ -67,7 +67,8 @@ final class SurvivalChart {
             NumberText.count(failed, "first failures"));
   }
 
-  private static List<String> foot(ChartSource source, List<StepCurve> curves) {
+  private static List<String> foot(
+      ChartSource source, SurvivalFinding finding, List<StepCurve> curves) {
     List<String> foot = new ArrayList<>();
     foot.add(
         "Product-limit estimate to the first failure of each service life (a replacement opens a new"
@@ -79,6 +80,7 @@ final class SurvivalChart {
     if (curves.stream().anyMatch(StepCurve::isCut)) {
       foot.add("Curves end where fewer than 5 remain at risk; the numbers below go on.");
     }
+    foot.addAll(finding.undated());
     if (curves.size() > 1) {
       foot.add(
           "Crews, sites and years differ between pipe types: a difference need not be the pipe's.");

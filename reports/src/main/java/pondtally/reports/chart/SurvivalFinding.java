@@ -13,10 +13,12 @@ import pondtally.reports.text.NumberText;
 final class SurvivalFinding {
 
   private static final int[] HORIZONS = {5, 3, 1};
+  private static final int MOST_UNDATED = 6;
 
   private final ChartSource source;
   private final String grouping;
   private final List<Row> rows;
+  private final List<Row> undated;
 
   SurvivalFinding(ChartSource source, String grouping) {
     this.source = source;
@@ -24,6 +26,10 @@ final class SurvivalFinding {
     this.rows =
         source.rows("survival_summary", grouping).stream()
             .filter(row -> row.text("method").equals("product-limit"))
+            .toList();
+    this.undated =
+        source.rows("survival_summary", grouping).stream()
+            .filter(row -> row.text("method").equals("interval"))
             .toList();
   }
 
@@ -77,6 +83,29 @@ final class SurvivalFinding {
         .orElse("");
   }
 
+  /** What the estimate from the visits alone says at the shown horizon, beside the curves. */
+  List<String> undated() {
+    return horizon()
+        .filter(years -> !groups(undated, years).isEmpty())
+        .map(
+            years ->
+                "Estimated from the visits alone, without giving failures a day (Turnbull 1976),"
+                    + " not failed after "
+                    + NumberText.years(years)
+                    + ": "
+                    + groups(undated, years).stream()
+                        .limit(MOST_UNDATED)
+                        .map(group -> named(group) + group.estimate().ofHundred())
+                        .collect(Collectors.joining("; "))
+                    + ".")
+        .stream()
+        .toList();
+  }
+
+  private String named(Contrast.Group group) {
+    return grouping.equals("all") ? "" : group.label() + " ";
+  }
+
   private String single(Contrast.Group group, int years) {
     String said = group.estimate().ofHundred();
     int limits = said.indexOf(" (");
@@ -109,8 +138,12 @@ final class SurvivalFinding {
   }
 
   private List<Contrast.Group> groups(int years) {
+    return groups(rows, years);
+  }
+
+  private List<Contrast.Group> groups(List<Row> of, int years) {
     String column = "survival_" + years + "y";
-    return rows.stream()
+    return of.stream()
         .filter(row -> row.number("devices").orElse(0) >= source.groupsBelow())
         .flatMap(
             row ->

@@ -17,7 +17,7 @@ final class SurvivalTables {
   private SurvivalTables() {}
 
   static Stream<PageTable> of(TablePackage tables) {
-    return Stream.of(pipes(tables), pipesInWatersheds(tables), groups(tables));
+    return Stream.of(pipes(tables), undated(tables), pipesInWatersheds(tables), groups(tables));
   }
 
   private static PageTable pipes(TablePackage tables) {
@@ -29,6 +29,22 @@ final class SurvivalTables {
         .note("Devices not failed, by age. Each age shows the estimate and its 95% limits.")
         .note("Comparisons are observational: crews, sites and years differ between pipe types.")
         .build("Survival by pipe type", rows);
+  }
+
+  private static PageTable undated(TablePackage tables) {
+    Rows rows = Rows.of(tables, "survival_summary").where("method", "interval");
+    Grid grid =
+        Grid.of(tables, "survival_summary", "grouping", "group")
+            .head("Grouping", "grouping", GroupText::grouping)
+            .group("Group", GroupText::label);
+    return columns(grid, rows)
+        .note(
+            "Failures are not given a day: each lies between two visits (Turnbull 1976). Where visits"
+                + " are far apart, quote these figures.")
+        .note(
+            "Limits are approximate, from 200 resamples of sites: in simulated programs they covered"
+                + " the true share in 92 to 96 of 100.")
+        .build("Survival estimated from the visits alone", rows);
   }
 
   private static PageTable pipesInWatersheds(TablePackage tables) {

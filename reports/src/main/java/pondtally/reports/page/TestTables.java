@@ -43,6 +43,7 @@ final class TestTables {
         .number(Shape.TWO, "statistic")
         .number(Shape.COUNT, "df")
         .number(Shape.PROBABILITY, "p_value", "p_adjusted")
+        .words(text -> text, "note")
         .build("Tests of differences between groups", rows);
   }
 
@@ -70,7 +71,7 @@ final class TestTables {
         .number(Shape.COUNT, "devices", "failures")
         .estimate("Hazard ratio", "hazard_ratio", "lower", "upper", Estimate::ratio)
         .number(Shape.PROBABILITY, "p_value", "proportionality_p")
-        .words(text -> text, "reason")
+        .words(text -> text, "reason", "note")
         .build("Hazard ratios by model", Rows.of(tables, "hazard_ratios"));
   }
 

@@ -24,6 +24,7 @@ final class GrantLives {
     SurvivalSentences.median(all, sentences);
     SurvivalSentences.small(survival.where("grouping", "pipe"), tables, sentences);
     SurvivalSentences.compared(tables, sentences);
+    SurvivalChecks.withinWatersheds(tables, sentences);
     sentences.addAll(FailureSentences.of(tables));
     List<GrantTable> shown = new ArrayList<>();
     pipes(tables, survival.where("grouping", "pipe"), shown);

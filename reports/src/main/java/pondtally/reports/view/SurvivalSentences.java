@@ -27,6 +27,7 @@ final class SurvivalSentences {
     }
     working(all.where("grouping", "all").where("group", "all"), sentences);
     median(all.where("grouping", "all").where("group", "all"), sentences);
+    SurvivalChecks.undated(tables, sentences);
     Rows pipes = all.where("grouping", "pipe");
     pipes.list().stream()
         .sorted(Groups.bySize())
@@ -35,6 +36,7 @@ final class SurvivalSentences {
         .forEach(row -> working(pipes.where("group", row.text("group")), sentences));
     small(pipes, tables, sentences);
     compared(tables, sentences);
+    SurvivalChecks.withinWatersheds(tables, sentences);
     return sentences;
   }
 

@@ -44,6 +44,7 @@ public final class ProgramWorkbook {
     book.when(tables, "failure_rates", RateSheets::pipes);
     book.when(tables, "failure_rates", RateSheets::others);
     book.when(tables, "survival_summary", SurvivalSheets::summary);
+    book.when(tables, "survival_summary", SurvivalSheets::undated);
     book.when(tables, "failure_causes", CauseSheets::causes);
     book.when(tables, "failure_causes", CauseSheets::byGroup);
     book.when(tables, "costs", CostSheets::byWatershed);
