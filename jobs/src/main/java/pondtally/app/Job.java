@@ -56,7 +56,9 @@ public final class Job {
             run.analysis(),
             run.prices(),
             new OnRequest(
-                request.longTables().folderFor(inputs.reports()), settings.wetlandWorth()));
+                request.longTables().folderFor(inputs.reports()),
+                settings.wetlandWorth(),
+                request.scope()));
     return new JobResult(
         program,
         results.tables(),

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.Prices;
+import pondtally.analysis.Scope;
 import pondtally.check.CheckSettings;
 import pondtally.check.SheetReport;
 import pondtally.check.UserError;
@@ -59,7 +60,7 @@ record RunSettings(
         new CheckSettings(asOf, request.today()),
         analysis,
         new Prices(index.index(), baseYear),
-        facts(settings, analysis, index));
+        facts(settings, analysis, index, request.scope()));
   }
 
   private static OptionalInt first(OptionalInt a, OptionalInt b) {
@@ -113,7 +114,7 @@ record RunSettings(
   }
 
   private static Map<String, String> facts(
-      ProgramSettings settings, AnalysisSettings analysis, PriceSource index) {
+      ProgramSettings settings, AnalysisSettings analysis, PriceSource index, Scope scope) {
     Map<String, String> facts = new TreeMap<>();
     facts.put("region", settings.region());
     facts.put("as_of", date(analysis.rules().asOf()));
@@ -139,6 +140,12 @@ record RunSettings(
     facts.put("seed", Long.toString(analysis.seed()));
     facts.put("resamples", Integer.toString(analysis.resamples()));
     facts.put("version", Version.text());
+    if (scope.funder() != null) {
+      facts.put("scope_funder", scope.funder());
+    }
+    if (scope.watershed() != null) {
+      facts.put("scope_watershed", scope.watershed());
+    }
     return facts;
   }
 

@@ -125,16 +125,17 @@ final class Book {
       if (plan instanceof ProseSheet prose) {
         XSSFSheet sheet = book.getSheet(prose.name());
         new ProseWriter(styles).write(sheet, prose);
-        properties.page(sheet, false, false);
+        properties.page(sheet, false, 0);
       } else if (plan instanceof ModelSheet model) {
         XSSFSheet sheet = book.getSheet(ModelSheet.NAME);
         new ModelWriter(sheet, styles, model).write();
-        properties.page(sheet, true, true);
+        properties.page(sheet, true, 1);
       } else if (plan instanceof Place place) {
         XSSFSheet sheet = book.getSheet(place.sheet().name());
         new TableHead(sheet, place, styles, refs(place)).write();
         boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
-        properties.page(sheet, true, onePage);
+        int pages = place.sheet().pages();
+        properties.page(sheet, pages == 0, pages == 0 && onePage ? 1 : pages);
       }
     }
   }
