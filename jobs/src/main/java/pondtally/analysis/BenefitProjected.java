@@ -62,7 +62,7 @@ final class BenefitProjected {
     double factor = ahead.benefitFactor(rate);
     double benefit = units.damageUsd() * factor;
     int horizon = settings.horizonYears();
-    Bootstrap draws = Bootstrap.of(ratios(ahead, rate), LEVEL);
+    Bootstrap draws = Bootstrap.expanded(ratios(ahead, rate), LEVEL, sums.clustersAtDamage());
     boolean several = cost > 0 && sums.clustersAtDamage() >= 2;
     Limits limits = several ? draws.percentile() : Limits.none();
     OptionalInt payback = PresentValue.paybackYear(rate, ahead.netUsd(units));

@@ -24,7 +24,8 @@ final class BenefitToDate {
     double benefit = s.total(BenefitMeasure.BENEFIT_USD);
     double siteYears = s.total(BenefitMeasure.SITE_YEARS);
     boolean defined = any && cost > 0;
-    Bootstrap draws = Bootstrap.of(ratios(s, settings.resamples()), LEVEL);
+    Bootstrap draws =
+        Bootstrap.expanded(ratios(s, settings.resamples()), LEVEL, s.clustersToDate());
     double years = any ? (settings.rules().asOf() + 1 - s.firstInstall()) / DAYS_PER_YEAR : 0;
     Limits limits = defined ? limits(s, benefit / cost, draws) : Limits.none();
     return new BenefitRow(

@@ -178,6 +178,9 @@ public final class CostTally implements Serializable {
 
     /** Marks sums that rest on an index that is not final. */
     static final String PROVISIONAL = "index-provisional";
+
+    /** Marks all other sums. */
+    static final String FINAL = "final";
   }
 
   /**
@@ -221,6 +224,6 @@ public final class CostTally implements Serializable {
         s.beforeIndex.result(),
         s.linesProvisional,
         s.provisional.result(),
-        s.linesProvisional > 0 ? Row.PROVISIONAL : null);
+        s.linesProvisional > 0 ? Row.PROVISIONAL : Row.FINAL);
   }
 }

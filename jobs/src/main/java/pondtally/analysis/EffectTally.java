@@ -267,7 +267,8 @@ public final class EffectTally implements Serializable {
     double units = s.units.result();
     boolean defined = any && units > 0;
     double value = defined ? numerator.result() / units : Double.NaN;
-    Bootstrap draws = Bootstrap.of(ratios(group.paid(measure, inKindToo), s.unitDraws), LEVEL);
+    Bootstrap draws =
+        Bootstrap.expanded(ratios(group.paid(measure, inKindToo), s.unitDraws), LEVEL, s.clusters);
     Limits limits =
         defined && acceleration.isPresent()
             ? draws.bca(value, acceleration.getAsDouble())

@@ -16,6 +16,9 @@ import java.util.OptionalDouble;
 public final class Bootstrap {
   private static final double MOST_UNDEFINED = 0.01;
 
+  /** Of two or three clusters the limits are the extreme resamples. */
+  private static final double WIDEST = 1 - 1e-9;
+
   private final double[] sorted;
   private final int undefined;
   private final double level;
@@ -44,6 +47,23 @@ public final class Bootstrap {
    */
   public static Bootstrap of(double[] values, double level) {
     return new Bootstrap(values, level);
+  }
+
+  /**
+   * The same for a statistic of n clusters, widened for small n: resampling clusters gives too
+   * narrow a spread by √((n − 1)/n), and takes it as known, so that normal quantiles z are replaced
+   * by √(n/(n − 1))·t(n − 1). Source: Hesterberg 2015, The American Statistician 69:371-386,
+   * section 5.3 (expanded percentile limits).
+   *
+   * @param clusters n, at least 2; with one the caller gives no limits
+   */
+  public static Bootstrap expanded(double[] values, double level, long clusters) {
+    if (clusters < 2) {
+      return new Bootstrap(values, level);
+    }
+    double t = Quantile.studentT((1 + level) / 2, clusters - 1.0);
+    double wide = 1 - 2 * Quantile.normalBelow(-t * Math.sqrt(clusters / (clusters - 1.0)));
+    return new Bootstrap(values, Math.min(wide, WIDEST));
   }
 
   /** Resamples, the undefined ones included. */

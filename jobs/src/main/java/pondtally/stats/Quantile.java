@@ -4,6 +4,7 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.GammaDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.TDistribution;
 
 /** Quantiles and tails of the standard distributions, by Apache Commons Statistics. */
 final class Quantile {
@@ -44,6 +45,11 @@ final class Quantile {
   /** Quantile of the beta distribution, both parameters above 0. */
   static double beta(double probability, double alpha, double beta) {
     return BetaDistribution.of(alpha, beta).inverseCumulativeProbability(probability);
+  }
+
+  /** Quantile of Student's t; degrees of freedom above 0. */
+  static double studentT(double probability, double degreesOfFreedom) {
+    return TDistribution.of(degreesOfFreedom).inverseCumulativeProbability(probability);
   }
 
   static double checkLevel(double level) {

@@ -128,4 +128,21 @@ class BootstrapTest {
     assertThrows(IllegalArgumentException.class, () -> sums.merge(ResampleSums.of(2, 2, 10)));
     assertThrows(IllegalArgumentException.class, () -> ResampleSums.of(1, 0, 10));
   }
+
+  /**
+   * Of ten clusters the 2.5 per cent quantile is taken at Φ(−2.262·√(10/9)) = 0.86 per cent; 2.262
+   * is t(9) in any printed table, the widening that of Hesterberg 2015.
+   */
+  @Test
+  void fewClustersWidenTheLimits() {
+    double[] values = new double[99_999];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = i + 1;
+    }
+    Limits limits = Bootstrap.expanded(values, 0.95, 10).percentile();
+    assertEquals(0.00855 * 100_000, limits.lower().orElseThrow(), 5);
+    assertEquals(100_000 - 0.00855 * 100_000, limits.upper().orElseThrow(), 5);
+    Limits many = Bootstrap.expanded(values, 0.95, 1_000_000).percentile();
+    assertEquals(2_500, many.lower().orElseThrow(), 1);
+  }
 }

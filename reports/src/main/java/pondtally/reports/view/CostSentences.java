@@ -106,12 +106,13 @@ final class CostSentences {
                             dollars(row, "before_index_nominal_usd"),
                             "before_index_nominal_usd")
                         .say(
-                            " as paid) lie before the first year of the price index: what they are worth today is not known, and they are in no sum.")
+                            (before == 1 ? " as paid) lies" : " as paid) lie")
+                                + " before the first year of the price index: what they are worth today is not known, and they are in no sum.")
                         .build());
               }
               if (Cells.number(row, "lines_index_provisional").orElse(0) > 0) {
                 sentences.add(
-                    Sentence.of("Of this, ")
+                    Sentence.of("Of the dollars recorded, ")
                         .cell(all, dollars(row, "index_provisional_usd"), "index_provisional_usd")
                         .say(
                             " is index-provisional: the price index of its year is not final, so that it may still change a little.")
@@ -150,7 +151,12 @@ final class CostSentences {
         Estimate.of(
             Cells.number(row, "value_usd"), Cells.number(row, "lower"), Cells.number(row, "upper"));
     if (cost.isEmpty()) {
-      sentences.add(Sentence.of(opening + Missing.NOT_KNOWN + ".").build());
+      boolean nothing = Cells.number(row, "denominator").orElse(-1) == 0;
+      String why =
+          nothing
+              ? "cannot be computed, because the records verify no " + units + "."
+              : Missing.NOT_KNOWN + ".";
+      sentences.add(Sentence.of(opening + why).build());
       return;
     }
     Sentence.Builder text =
