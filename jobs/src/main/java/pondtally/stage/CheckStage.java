@@ -86,9 +86,7 @@ public final class CheckStage {
     all.verdicts().addAll(program.verdicts());
     KnownIds known =
         new KnownIds(
-            all.sites(),
-            all.ponds(),
-            all.devices().stream().map(InstallPlace::deviceId).toList());
+            all.sites(), all.ponds(), all.devices().stream().map(InstallPlace::deviceId).toList());
     return CheckTables.book(inputs, all.findings(), all.verdicts(), known);
   }
 

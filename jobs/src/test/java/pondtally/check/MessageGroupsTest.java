@@ -63,7 +63,17 @@ class MessageGroupsTest {
   void aColumnAsAWholeIsNotCalledEmpty() {
     DataIssue column =
         new DataIssue(
-            "north", "a.csv", "", null, "areas", "Area (ha)", "", Severity.CHANGED, "r", "Read.", "");
+            "north",
+            "a.csv",
+            "",
+            null,
+            "areas",
+            "Area (ha)",
+            "",
+            Severity.CHANGED,
+            "r",
+            "Read.",
+            "");
     assertEquals("  a.csv, \"Area (ha)\"", MessageGroups.lines(List.of(column), "").get(1));
   }
 

@@ -81,6 +81,12 @@ class FuzzTargetsTest {
     return Read.bytes(folder, "x.xlsx", bytes).findings();
   }
 
+  /** Found by fuzzing: a number between two marks of its column's unit was read without a word. */
+  @Test
+  void aNumberBetweenMarksIsTold() {
+    FuzzUnits.fuzzerTestOneInput("'9'".getBytes(StandardCharsets.UTF_8));
+  }
+
   /** A check that cannot fail finds nothing. */
   @Test
   void aValueChangedInSilenceIsFound() {
