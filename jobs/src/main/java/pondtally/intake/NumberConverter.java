@@ -200,7 +200,7 @@ final class NumberConverter implements CellConverter {
     boolean hasUnit = !parts.before().isEmpty() || !parts.after().isEmpty();
     boolean looksOther =
         hasUnit
-            ? (number < 0 && text.indexOf('-') < 0) || isBetweenMarks(parts)
+            ? (number < 0 && text.indexOf('-') < 0) || isBehindMark(parts)
             : PlainNumber.parse(text) != number;
     if (value != null && (parts.hasSeparators() || looksOther)) {
       String shown = PlainText.of(number);
@@ -210,11 +210,9 @@ final class NumberConverter implements CellConverter {
     return value;
   }
 
-  /** {@code '9'} may be nine feet, or a nine in quotation marks; {@code $9 USD} is clear. */
-  private static boolean isBetweenMarks(NumberText parts) {
-    return !parts.before().isEmpty()
-        && !parts.after().isEmpty()
-        && !CurrencySign.isIn(parts.before());
+  /** {@code '9} may be nine feet, or a nine kept as text; {@code $9 USD} is clear. */
+  private static boolean isBehindMark(NumberText parts) {
+    return !parts.before().isEmpty() && !CurrencySign.isIn(parts.before());
   }
 
   private void changed(String text, IntakeRule rule, String shown, String suggestion) {
