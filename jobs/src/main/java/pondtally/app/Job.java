@@ -3,6 +3,7 @@ package pondtally.app;
 import java.util.List;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
+import pondtally.check.IssueBook;
 import pondtally.check.UserError;
 import pondtally.intake.FixLists;
 import pondtally.intake.InputFile;
@@ -11,6 +12,7 @@ import pondtally.intake.ProgramFiles;
 import pondtally.intake.ProgramFolder;
 import pondtally.record.ClusterRecords;
 import pondtally.stage.AnalysisStage;
+import pondtally.stage.CheckStage;
 import pondtally.stage.HistoryStage;
 import pondtally.stage.Inputs;
 import pondtally.stage.IntakeStage;
@@ -28,14 +30,45 @@ public final class Job {
    * @throws UserError when the input cannot be used
    */
   public static JobResult run(JobRequest request) {
+    return inSession(request, Job::run);
+  }
+
+  /**
+   * Checks the rows and computes nothing: the issues and the row account that a report of the same
+   * folder has too.
+   *
+   * @throws UserError when the input cannot be used
+   */
+  public static IssueBook check(JobRequest request) {
+    return inSession(request, Job::check);
+  }
+
+  /** What is done with a program folder in a session. */
+  private interface Task<T> {
+    T run(
+        JavaSparkContext spark, JobRequest request, ProgramSettings settings, ProgramFiles program);
+  }
+
+  private static <T> T inSession(JobRequest request, Task<T> task) {
     ProgramSettings settings = SettingsFile.read(request.folder());
     ProgramFiles found = ProgramFolder.open(request.folder());
     ProgramFiles program = found.with(FixLists.applied(found.files()));
     try (Session session = Session.local(request.cores())) {
-      return run(session.spark(), request, settings, program);
+      return task.run(session.spark(), request, settings, program);
     } catch (RuntimeException e) {
       throw unwrapped(e);
     }
+  }
+
+  private static IssueBook check(
+      JavaSparkContext spark, JobRequest request, ProgramSettings settings, ProgramFiles program) {
+    IntakeSettings intake = new IntakeSettings(request.today());
+    Inputs inputs = IntakeStage.read(spark, program, intake);
+    UsableInput.require(request.folder(), program.files(), inputs.reports());
+    RunSettings run =
+        RunSettings.of(
+            settings, request, inputs.reports(), PriceSource.of(program.files(), intake));
+    return CheckStage.run(inputs, HistoryStage.clusters(spark, inputs), run.checks());
   }
 
   private static JobResult run(

@@ -78,9 +78,17 @@ public final class MessageGroups {
     }
     if (!issue.column().isEmpty()) {
       text.append(", ").append(Words.quoteAsShown(issue.column()));
-      text.append(issue.value().isEmpty() ? " (empty)" : ": " + Words.quoteAsShown(issue.value()));
+      text.append(valueOf(issue));
     }
     return text.toString();
+  }
+
+  /** What stands in the cell; nothing where the whole column is meant. */
+  private static String valueOf(DataIssue issue) {
+    if (issue.value().isEmpty()) {
+      return issue.row() == null ? "" : " (empty)";
+    }
+    return ": " + Words.quoteAsShown(issue.value());
   }
 
   private static void wrap(List<String> lines, String indent, String text) {

@@ -83,6 +83,8 @@ final class ColumnsFiles {
             .map(path -> path.substring(folder.isEmpty() ? 0 : folder.length() + 1))
             .limit(20)
             .toList();
-    return names.isEmpty() ? "there is none" : "there are " + String.join(", ", names);
+    return names.isEmpty()
+        ? "the folder holds no other file"
+        : "the folder holds " + String.join(", ", names);
   }
 }

@@ -199,13 +199,20 @@ final class NumberConverter implements CellConverter {
   private Double separated(Double value, double number, NumberText parts, String text) {
     boolean hasUnit = !parts.before().isEmpty() || !parts.after().isEmpty();
     boolean looksOther =
-        hasUnit ? number < 0 && text.indexOf('-') < 0 : PlainNumber.parse(text) != number;
+        hasUnit
+            ? (number < 0 && text.indexOf('-') < 0) || isBehindMark(parts)
+            : PlainNumber.parse(text) != number;
     if (value != null && (parts.hasSeparators() || looksOther)) {
       String shown = PlainText.of(number);
       boolean hasPoint = form.decimal() != DecimalMark.COMMA;
       changed(text, IntakeRule.NUMBER_FROM_TEXT, shown, hasPoint ? shown : "");
     }
     return value;
+  }
+
+  /** {@code '9} may be nine feet, or a nine kept as text; {@code $9 USD} is clear. */
+  private static boolean isBehindMark(NumberText parts) {
+    return !parts.before().isEmpty() && !CurrencySign.isIn(parts.before());
   }
 
   private void changed(String text, IntakeRule rule, String shown, String suggestion) {

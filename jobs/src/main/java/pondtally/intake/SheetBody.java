@@ -113,13 +113,13 @@ final class SheetBody {
       judge.setRowAside(
           IntakeRule.RAGGED_ROW,
           row.cell(last - 1),
-          "The row has %s cells for %s headings, so values may stand in the wrong column. Expected quotation marks around a cell that holds the separator."
+          "The row has %s cells where the table has %s columns, so values may stand in the wrong column. Expected quotation marks around a cell that holds the separator."
               .formatted(last, binding.width()));
     } else if (isText && row.width < binding.width()) {
       judge.noticeRow(
           IntakeRule.RAGGED_ROW,
           row.cell(row.width - 1),
-          "The row has %s cells for %s headings; the last ones were read as empty."
+          "The row has %s cells where the table has %s columns; the last ones were read as empty."
               .formatted(row.width, binding.width()));
     } else {
       unread.countBeyondHeadings(row);

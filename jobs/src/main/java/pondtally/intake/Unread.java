@@ -62,8 +62,8 @@ final class Unread {
     return name.table()
         .map(
             table ->
-                "The first %s rows hold no headings of the table %s, which the name says"
-                    .formatted(HeadingSearch.ROWS, table.name()))
+                "The name says %s, but none of the first %s rows holds the headings of that table"
+                    .formatted(table.name(), HeadingSearch.ROWS))
         .orElse("Neither the name nor the headings tell which table this is");
   }
 

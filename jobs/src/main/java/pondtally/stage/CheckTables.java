@@ -12,6 +12,7 @@ import pondtally.check.IssueBook;
 import pondtally.check.KnownIds;
 import pondtally.check.RowAccount;
 import pondtally.check.SheetReport;
+import pondtally.check.Verdict;
 import pondtally.intake.FixKey;
 import pondtally.intake.SourceRow;
 import pondtally.intake.UnusedAliases;
@@ -21,12 +22,7 @@ import pondtally.table.ResultTable;
 record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<DataIssue> issues) {
 
   static CheckTables of(JavaSparkContext spark, Inputs inputs, ClusterOutcome outcome) {
-    KnownIds known = known(outcome);
-    List<Finding> findings = new ArrayList<>(outcome.findings());
-    findings.addAll(
-        UnusedAliases.among(inputs.aliases(), inputs.files().size(), inputs.reports(), known));
-    IssueBook book =
-        IssueBook.of(names(inputs), inputs.reports(), findings, outcome.verdicts(), known);
+    IssueBook book = book(inputs, outcome.findings(), outcome.verdicts(), known(outcome));
     SourceStage.Wanted wanted = new SourceStage.Wanted();
     wanted.addFindings(outcome.findings());
     wanted.addVerdicts(outcome.verdicts());
@@ -39,6 +35,15 @@ record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<Data
             accountTable(book.accounts()), issueTable(book.issues()), sourceTable(inputs, sources)),
         book.accounts(),
         book.issues());
+  }
+
+  /** In words and in file order; with what is to say about {@code aliases.csv}. */
+  static IssueBook book(
+      Inputs inputs, List<Finding> found, List<Verdict> verdicts, KnownIds known) {
+    List<Finding> findings = new ArrayList<>(found);
+    findings.addAll(
+        UnusedAliases.among(inputs.aliases(), inputs.files().size(), inputs.reports(), known));
+    return IssueBook.of(names(inputs), inputs.reports(), findings, verdicts, known);
   }
 
   /** The files of the partners, and behind them the one that merges ids. */

@@ -60,6 +60,24 @@ class MessageGroupsTest {
   }
 
   @Test
+  void aColumnAsAWholeIsNotCalledEmpty() {
+    DataIssue column =
+        new DataIssue(
+            "north",
+            "a.csv",
+            "",
+            null,
+            "areas",
+            "Area (ha)",
+            "",
+            Severity.CHANGED,
+            "r",
+            "Read.",
+            "");
+    assertEquals("  a.csv, \"Area (ha)\"", MessageGroups.lines(List.of(column), "").get(1));
+  }
+
+  @Test
   void manySheetsAreCounted() {
     List<DataIssue> issues = new ArrayList<>();
     for (int file = 0; file < 12; file++) {

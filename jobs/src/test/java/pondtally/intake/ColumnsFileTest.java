@@ -54,7 +54,7 @@ class ColumnsFileTest {
         Arguments.of(
             "tables:\n  - files: instals.csv\n    table: installs\n",
             "line 2: no file here is called `instals.csv`. Expected a file name, in which * may"
-                + " stand for any text; there are installs.csv."),
+                + " stand for any text; the folder holds installs.csv."),
         Arguments.of(
             installs("columns:\n  Tag: devise_id\n").replace("installs\n", "instals\n"),
             "line 3: `instals` is no table here. Did you mean `installs`? Expected one of: sites,"

@@ -13,6 +13,11 @@ public final class FuzzUnits {
 
   private FuzzUnits() {}
 
+  /** Loads what the first input would be timed for. */
+  public static void fuzzerInitialize() {
+    fuzzerTestOneInput("12 ft".getBytes(StandardCharsets.UTF_8));
+  }
+
   public static void fuzzerTestOneInput(byte[] data) {
     String text = Blank.clean(new String(data, StandardCharsets.UTF_8));
     Optional<Unit> unit = Unit.find(text);

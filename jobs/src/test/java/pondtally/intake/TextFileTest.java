@@ -61,10 +61,10 @@ class TextFileTest {
     assertEquals("3=2+0+1", read.counts());
     assertEquals(
         List.of(
-            "2 - notice ragged-row: The row has 3 cells for 4 headings; the last ones were read as"
-                + " empty.",
-            "3 - set-aside ragged-row: The row has 5 cells for 4 headings, so values may stand in"
-                + " the wrong column. Expected quotation marks around a cell that holds the"
+            "2 - notice ragged-row: The row has 3 cells where the table has 4 columns; the last ones"
+                + " were read as empty.",
+            "3 - set-aside ragged-row: The row has 5 cells where the table has 4 columns, so values may"
+                + " stand in the wrong column. Expected quotation marks around a cell that holds the"
                 + " separator. Row set aside."),
         read.findings());
   }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
-import pondtally.app.JobResult;
+import pondtally.check.IssueBook;
 import pondtally.check.MessageGroups;
 import pondtally.check.UserError;
 
@@ -72,26 +72,26 @@ final class CheckCommand implements Callable<Integer> {
       return Launcher.relaunch(
           spec.commandLine().getParent().getParseResult().originalArgs(), folder);
     }
-    JobResult result =
-        Job.run(
+    IssueBook book =
+        Job.check(
             new JobRequest(
                 folder,
                 (int) LocalDate.now().toEpochDay(),
                 OptionalInt.empty(),
                 OptionalInt.empty(),
                 Runtime.getRuntime().availableProcessors()));
-    print(result);
-    boolean anySetAside = result.account().stream().anyMatch(row -> row.counts().setAside() > 0);
+    print(book);
+    boolean anySetAside = book.accounts().stream().anyMatch(row -> row.counts().setAside() > 0);
     return anySetAside ? Main.ROWS_SET_ASIDE : Main.DONE;
   }
 
-  private void print(JobResult result) {
+  private void print(IssueBook book) {
     PrintWriter lines = spec.commandLine().getOut();
     if (isJson) {
-      lines.println(CheckJson.of(result.account(), result.issues()));
+      lines.println(CheckJson.of(book.accounts(), book.issues()));
     } else {
-      MessageGroups.lines(result.issues(), "").forEach(lines::println);
-      Summary.printAccount(lines, result.account());
+      MessageGroups.lines(book.issues(), "").forEach(lines::println);
+      Summary.printAccount(lines, book.accounts());
     }
     lines.flush();
   }
