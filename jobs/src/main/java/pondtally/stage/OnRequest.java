@@ -6,7 +6,7 @@ import pondtally.analysis.Scope;
 import pondtally.analysis.WetlandWorth;
 
 /**
- * What a run adds only where it is asked for.
+ * What a run adds or leaves out only where it is asked for.
  *
  * @param longTables folder to write tables into that are too long for memory
  * @param wetlandWorth range of the yearly value of an acre
