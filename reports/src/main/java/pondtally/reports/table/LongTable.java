@@ -37,7 +37,8 @@ public final class LongTable {
             resource -> {
               Path file = folder.resolve(resource.get("path").asText());
               String title = resource.path("title").asText(name);
-              Table heading = new Table(name, title, TablePackage.fields(resource), List.of());
+              Table heading =
+                  new Table(name, title, TablePackage.fields(resource), List.of(), List.of());
               LongTable table = new LongTable(file, heading);
               table.verify(resource.path("hash").asText());
               return table;
