@@ -11,10 +11,12 @@ import java.util.TreeMap;
  * remainder; these limits are exact (Willenborg and de Waal 2001, chapter 6, one-dimensional
  * tables).
  *
- * @param values figure of each group; an empty cell counts as 0
+ * @param isMain whether the upper limit of a small group's figure must lie well above it; for lesser
+ *     figures it is enough that they cannot be told
+ * @param values figure of each group; an empty cell, and a group without a row, counts as 0
  * @param known groups whose cell is not empty
  */
-record Slice(String grouping, Map<String, Double> values, Set<String> known) {
+record Slice(String grouping, boolean isMain, Map<String, Double> values, Set<String> known) {
 
   Slice {
     values = new TreeMap<>(values);
@@ -29,29 +31,23 @@ record Slice(String grouping, Map<String, Double> values, Set<String> known) {
    * @param margin share of the figure by which the upper limit must lie above it
    */
   boolean givesAway(Set<String> withheld, Set<String> small, double margin) {
-    Set<String> here = new java.util.TreeSet<>(withheld);
-    here.retainAll(values.keySet());
-    if (here.stream().noneMatch(known::contains)) {
+    if (withheld.stream().noneMatch(known::contains)) {
       return false;
     }
-    if (here.size() == 1) {
+    if (withheld.size() == 1) {
       return true;
     }
-    double rest = 0;
-    double total = 0;
-    for (Map.Entry<String, Double> value : values.entrySet()) {
-      total += value.getValue();
-      rest += here.contains(value.getKey()) ? value.getValue() : 0;
-    }
+    double rest = withheld.stream().mapToDouble(this::value).sum();
     if (rest <= 0) {
-      return total > 0;
+      return values.values().stream().anyMatch(value -> value > 0);
     }
-    for (String group : here) {
-      double value = values.get(group);
-      if (small.contains(group) && rest < (1 + margin) * value) {
-        return true;
-      }
-    }
-    return false;
+    return isMain
+        && withheld.stream()
+            .filter(small::contains)
+            .anyMatch(group -> rest < (1 + margin) * value(group));
+  }
+
+  private double value(String group) {
+    return values.getOrDefault(group, 0.0);
   }
 }
