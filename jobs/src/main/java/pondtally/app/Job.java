@@ -14,6 +14,7 @@ import pondtally.stage.AnalysisStage;
 import pondtally.stage.HistoryStage;
 import pondtally.stage.Inputs;
 import pondtally.stage.IntakeStage;
+import pondtally.stage.OnRequest;
 import pondtally.stage.Results;
 
 /** The whole way from a program folder to result tables, on one page. */
@@ -54,7 +55,10 @@ public final class Job {
             run.checks(),
             run.analysis(),
             run.prices(),
-            request.longTables().folderFor(inputs.reports()));
+            new OnRequest(
+                request.longTables().folderFor(inputs.reports()),
+                settings.wetlandWorth(),
+                request.scope()));
     return new JobResult(
         program,
         results.tables(),

@@ -12,12 +12,16 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import pondtally.analysis.Scope;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
 import pondtally.app.LongTables;
 import pondtally.check.UserError;
+<<<<<<< HEAD
 import pondtally.reports.edition.EditionKey;
+=======
+>>>>>>> main
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
@@ -34,7 +38,12 @@ import pondtally.table.ResultPackage;
       "  pondtally report my-program --out report-2025",
       "  pondtally report my-program --out report-fy25 --from 2024-07-01 --to 2025-06-30",
       "  pondtally report my-program --out report-2025 --replace",
+<<<<<<< HEAD
       "  pondtally report my-program --out public-2025 --public --key ../pondtally.key"
+=======
+      "  pondtally report my-program --out report-2025 --publish 2025",
+      "  pondtally report my-program --out trust-2025 --funder \"Wetland Trust\""
+>>>>>>> main
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -64,6 +73,27 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "DATE",
       description = "Last day of the reporting period, instead of program.yaml's.")
   private LocalDate to;
+
+  @Option(
+      names = "--funder",
+      paramLabel = "F",
+      description = "Only devices with cash from this funder, for its grant attachment.")
+  private String funder;
+
+  @Option(
+      names = "--watershed",
+      paramLabel = "W",
+      description = "Only this watershed: a hydrologic unit code, or the beginning of one.")
+  private String watershed;
+
+  @Option(
+      names = "--publish",
+      paramLabel = "YEAR",
+      description = {
+        "Keep the tables of this report in FOLDER/published/YEAR: later reports say which of these",
+        "figures were restated, and why. Kept once; remove that folder yourself to publish anew."
+      })
+  private Integer publish;
 
   @Option(
       names = "--contributions",
@@ -102,11 +132,15 @@ final class ReportCommand implements Callable<Integer> {
     checkPublic();
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
+    requireToPublish();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
       Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
       LongTables longTables = new LongTables(tablesFolder, contributions);
       JobResult result = clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
       Optional<TablePackage> tables = write(output.path(), result, clock);
+      if (publish != null) {
+        Published.keep(folder, publish, output.path());
+      }
       output.commit();
       Summary.print(print, result, tables, out, clock);
       if (isPublic) {
@@ -118,6 +152,7 @@ final class ReportCommand implements Callable<Integer> {
     return Main.DONE;
   }
 
+<<<<<<< HEAD
   private void checkPublic() {
     if (key != null && !isPublic) {
       throw UserError.usage("--key goes with --public. Add it, or leave --key out.");
@@ -127,16 +162,30 @@ final class ReportCommand implements Callable<Integer> {
     }
     if (isPublic) {
       editionKey = PublicReport.key(key, out);
+=======
+  private boolean isWholeProgram() {
+    return funder == null && watershed == null;
+  }
+
+  private void requireToPublish() {
+    if (publish != null) {
+      if (!isWholeProgram()) {
+        throw UserError.usage(
+            "--publish keeps the figures of the whole program. Leave out --funder and --watershed.");
+      }
+      Published.requireNew(folder, publish);
+>>>>>>> main
     }
   }
 
   private JobRequest request() {
     return new JobRequest(
-        folder,
-        (int) LocalDate.now().toEpochDay(),
-        day(from),
-        day(to),
-        Runtime.getRuntime().availableProcessors());
+            folder,
+            (int) LocalDate.now().toEpochDay(),
+            day(from),
+            day(to),
+            Runtime.getRuntime().availableProcessors())
+        .about(new Scope(funder, watershed));
   }
 
   private static OptionalInt day(LocalDate date) {
@@ -152,6 +201,9 @@ final class ReportCommand implements Callable<Integer> {
       return Optional.of(writePublic(folder, result, clock));
     }
     ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
+    if (isWholeProgram()) {
+      clock.timed("published years", () -> Published.restate(this.folder, tables, result));
+    }
     Optional<TablePackage> opened = Optional.empty();
     if (!tablesOnly) {
       opened = Optional.of(TablePackage.open(tables));
