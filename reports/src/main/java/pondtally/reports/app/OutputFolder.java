@@ -38,8 +38,7 @@ final class OutputFolder implements AutoCloseable {
       throw UserError.output("--out " + folder + " is not a folder that can be written.");
     }
     Path previous = parent.resolve(target.getFileName() + ".previous");
-    Path beside =
-        parent.resolve(prefix(target) + ProcessHandle.current().pid());
+    Path beside = parent.resolve(prefix(target) + ProcessHandle.current().pid());
     try {
       restore(target, previous);
       refuse(folder, target, replace);

@@ -40,14 +40,9 @@ final class Rendering {
     clock.timed("workbook", () -> ProgramWorkbook.write(tables, folder.resolve("program.xlsx")));
     clock.timed(
         "document", () -> GrantDocument.write(tables, charts, drawn, folder.resolve("grant.docx")));
-<<<<<<< HEAD
-=======
     Optional<Table> sites = tables.table("sites");
     if (sites.isPresent()) {
       SitesGeoJson.write(sites.get(), folder.resolve("sites.geojson"));
     }
-    ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
-    clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
->>>>>>> main
   }
 }

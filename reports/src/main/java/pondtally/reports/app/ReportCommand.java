@@ -18,10 +18,7 @@ import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
 import pondtally.app.LongTables;
 import pondtally.check.UserError;
-<<<<<<< HEAD
 import pondtally.reports.edition.EditionKey;
-=======
->>>>>>> main
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
@@ -38,12 +35,9 @@ import pondtally.table.ResultPackage;
       "  pondtally report my-program --out report-2025",
       "  pondtally report my-program --out report-fy25 --from 2024-07-01 --to 2025-06-30",
       "  pondtally report my-program --out report-2025 --replace",
-<<<<<<< HEAD
-      "  pondtally report my-program --out public-2025 --public --key ../pondtally.key"
-=======
+      "  pondtally report my-program --out public-2025 --public --key ../pondtally.key",
       "  pondtally report my-program --out report-2025 --publish 2025",
       "  pondtally report my-program --out trust-2025 --funder \"Wetland Trust\""
->>>>>>> main
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -136,7 +130,8 @@ final class ReportCommand implements Callable<Integer> {
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
       Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
       LongTables longTables = new LongTables(tablesFolder, contributions);
-      JobResult result = clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
+      JobResult result =
+          clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
       Optional<TablePackage> tables = write(output.path(), result, clock);
       if (publish != null) {
         Published.keep(folder, publish, output.path());
@@ -152,17 +147,23 @@ final class ReportCommand implements Callable<Integer> {
     return Main.DONE;
   }
 
-<<<<<<< HEAD
   private void checkPublic() {
     if (key != null && !isPublic) {
       throw UserError.usage("--key goes with --public. Add it, or leave --key out.");
     }
-    if (isPublic && contributions) {
-      throw UserError.usage("--contributions is private and does not go with --public.");
+    if (isPublic && (contributions || publish != null)) {
+      throw UserError.usage(
+          "--contributions and --publish keep private rows and do not go with --public.");
+    }
+    if (isPublic && !isWholeProgram()) {
+      throw UserError.usage(
+          "--public is made for the whole program: two public editions, of all and of a part, would give withheld figures away by subtraction. Leave out --funder and --watershed.");
     }
     if (isPublic) {
       editionKey = PublicReport.key(key, out);
-=======
+    }
+  }
+
   private boolean isWholeProgram() {
     return funder == null && watershed == null;
   }
@@ -174,7 +175,6 @@ final class ReportCommand implements Callable<Integer> {
             "--publish keeps the figures of the whole program. Leave out --funder and --watershed.");
       }
       Published.requireNew(folder, publish);
->>>>>>> main
     }
   }
 

@@ -32,7 +32,8 @@ final class Complement {
       String best =
           open.stream()
               .min(
-                  Comparator.comparingLong((String name) -> faultsWith(slices, withheld, small, name))
+                  Comparator.comparingLong(
+                          (String name) -> faultsWith(slices, withheld, small, name))
                       .thenComparing(sizes::get)
                       .thenComparing(name -> name))
               .orElseThrow();

@@ -29,7 +29,8 @@ final class GroupMembers {
     Map<String, String> settings = new HashMap<>();
     Rows.of(tables, "sites").list().forEach(s -> settings.put(key(s), s.text("setting")));
     for (Row device : Rows.of(tables, "devices").list()) {
-      Member member = new Member(device.text("partner") + '\0' + device.text("device_id"), key(device));
+      Member member =
+          new Member(device.text("partner") + '\0' + device.text("device_id"), key(device));
       found.add("all", "all", member);
       found.add("pipe", device.text("pipe"), member);
       found.add("kind", orUnknown(device.text("kind")), member);

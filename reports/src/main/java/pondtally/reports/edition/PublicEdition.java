@@ -202,5 +202,4 @@ public final class PublicEdition {
   private static List<String> cells(Table table, Row row) {
     return publicFields(table).stream().map(field -> row.text(field.name())).toList();
   }
-
 }

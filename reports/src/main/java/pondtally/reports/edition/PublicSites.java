@@ -16,8 +16,8 @@ import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
 /**
- * Sites and devices of the public edition: replaced names, no date, no money, no damage, and a place
- * only where several sites share it.
+ * Sites and devices of the public edition: replaced names, no date, no money, no damage, and a
+ * place only where several sites share it.
  */
 final class PublicSites {
 
@@ -61,7 +61,11 @@ final class PublicSites {
     }
     rows.sort(Comparator.comparing(row -> row.get(0)));
     return new PublicTable(
-        "sites", "Sites with their state, under replaced names", siteFields(), List.of("site_id"), rows);
+        "sites",
+        "Sites with their state, under replaced names",
+        siteFields(),
+        List.of("site_id"),
+        rows);
   }
 
   PublicTable devices() {
@@ -87,8 +91,7 @@ final class PublicSites {
 
   private String site(Row device) {
     return names.computeIfAbsent(
-        device.text("site_id"),
-        id -> key.replacement("site", device.text("partner"), id));
+        device.text("site_id"), id -> key.replacement("site", device.text("partner"), id));
   }
 
   private String watershed(Row row) {
@@ -148,11 +151,25 @@ final class PublicSites {
         text("site_id", "Replacement for the site's name, made with the coordinator's key."),
         text("watershed", "Watershed group; withheld where the group has few sites."),
         text("setting", "Setting; withheld where the group has few sites."),
-        number("latitude", "degrees", "Middle of a square that holds several sites, degrees north; never finer than 0.1 degree."),
-        number("longitude", "degrees", "Middle of that square, degrees east; never finer than 0.1 degree."),
-        number("place_within_degrees", "degrees", "Side of the square that the place stands for: 0.1, 0.5 or 1 degree. Empty: too few sites near it, or no place on record."),
+        number(
+            "latitude",
+            "degrees",
+            "Middle of a square that holds several sites, degrees north; never finer than 0.1 degree."),
+        number(
+            "longitude",
+            "degrees",
+            "Middle of that square, degrees east; never finer than 0.1 degree."),
+        number(
+            "place_within_degrees",
+            "degrees",
+            "Side of the square that the place stands for: 0.1, 0.5 or 1 degree. Empty: too few sites near it, or no place on record."),
         new Field("devices", "integer", "devices", "Devices ever installed at the site.", false),
-        new Field("devices_functional", "integer", "devices", "Devices that function at the end of the period.", false),
+        new Field(
+            "devices_functional",
+            "integer",
+            "devices",
+            "Devices that function at the end of the period.",
+            false),
         text("state", "State of the site at the end of the period."));
   }
 

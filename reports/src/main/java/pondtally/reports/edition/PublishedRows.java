@@ -28,7 +28,8 @@ final class PublishedRows {
     if (!PublicColumns.GROUPINGS.contains(grouping)) {
       return false;
     }
-    boolean isPast = table.has("year") && !Set.of("season_forecast", "benefit_years").contains(table.name());
+    boolean isPast =
+        table.has("year") && !Set.of("season_forecast", "benefit_years").contains(table.name());
     if (table.name().equals("properties") && !row.text("property_type").equals(ALL)) {
       return grouping.equals(ALL) && row.text("year").equals(ALL);
     }
@@ -64,7 +65,8 @@ final class PublishedRows {
 
   /** A row left out alone among the groups of a grouping takes the smallest other with it. */
   private static void protect(Table table, WithheldGroups groups, Set<Row> withheld) {
-    Map<List<String>, Set<Row>> slices = new TreeMap<>((a, b) -> a.toString().compareTo(b.toString()));
+    Map<List<String>, Set<Row>> slices =
+        new TreeMap<>((a, b) -> a.toString().compareTo(b.toString()));
     for (Row row : table.rows()) {
       if (isPublished(table, row) && !row.text("grouping").equals(ALL)) {
         slices.computeIfAbsent(sliceKey(table, row), k -> new HashSet<>()).add(row);
@@ -84,8 +86,7 @@ final class PublishedRows {
 
   private static List<String> sliceKey(Table table, Row row) {
     List<String> columns = PublicColumns.ALSO_KEY.getOrDefault(table.name(), List.of());
-    return java.util.stream.Stream.concat(
-            java.util.stream.Stream.of("grouping"), columns.stream())
+    return java.util.stream.Stream.concat(java.util.stream.Stream.of("grouping"), columns.stream())
         .map(row::text)
         .toList();
   }
@@ -105,7 +106,8 @@ final class PublishedRows {
           }
         }
         Set<String> grown = new TreeSet<>(small);
-        Complement.grow(Slices.of(table, row -> isOver(table, row, over), over), grown, small, sizes);
+        Complement.grow(
+            Slices.of(table, row -> isOver(table, row, over), over), grown, small, sizes);
         table.rows().stream()
             .filter(row -> isOver(table, row, over) && grown.contains(row.text(over)))
             .forEach(withheld::add);

@@ -11,8 +11,8 @@ import java.util.TreeMap;
  * remainder; these limits are exact (Willenborg and de Waal 2001, chapter 6, one-dimensional
  * tables).
  *
- * @param isMain whether the upper limit of a small group's figure must lie well above it; for lesser
- *     figures it is enough that they cannot be told
+ * @param isMain whether the upper limit of a small group's figure must lie well above it; for
+ *     lesser figures it is enough that they cannot be told
  * @param values figure of each group; an empty cell, and a group without a row, counts as 0
  * @param known groups whose cell is not empty
  */
@@ -24,8 +24,8 @@ record Slice(String grouping, boolean isMain, Map<String, Double> values, Set<St
   }
 
   /**
-   * Whether the remainder gives a withheld figure away: one group alone is withheld, nothing is left
-   * for several that hold a nought each, or a small group makes up nearly all that is left.
+   * Whether the remainder gives a withheld figure away: one group alone is withheld, nothing is
+   * left for several that hold a nought each, or a small group makes up nearly all that is left.
    *
    * @param small groups that must be protected for their own sake
    * @param margin share of the figure by which the upper limit must lie above it

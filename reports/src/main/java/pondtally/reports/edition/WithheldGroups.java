@@ -77,7 +77,8 @@ final class WithheldGroups {
         all.addAll(Slices.of(table, row -> PublishedRows.isPublished(table, row), "group"));
       }
     }
-    return all.stream().collect(Collectors.groupingBy(Slice::grouping, TreeMap::new, Collectors.toList()));
+    return all.stream()
+        .collect(Collectors.groupingBy(Slice::grouping, TreeMap::new, Collectors.toList()));
   }
 
   private void addTwins(GroupMembers members, int below) {

@@ -34,7 +34,8 @@ public final class Row {
   public OptionalDouble number(String column) {
     String cell = text(column);
     return cell.isEmpty() || cell.equals(WITHHELD)
-        ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Double.parseDouble(cell));
   }
 
   /** An integer cell that is always filled. */

@@ -17,7 +17,13 @@ final class ChildRun {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     for (String opened :
-        List.of("sun.util.calendar", "java.nio", "java.lang.invoke", "java.util", "java.lang", "sun.nio.ch")) {
+        List.of(
+            "sun.util.calendar",
+            "java.nio",
+            "java.lang.invoke",
+            "java.util",
+            "java.lang",
+            "sun.nio.ch")) {
       command.add("--add-opens=java.base/" + opened + "=ALL-UNNAMED");
     }
     command.add("-XX:TieredStopAtLevel=1");

@@ -57,7 +57,8 @@ final class EveryByte {
     bytes += content.length;
     String text = new String(content, StandardCharsets.ISO_8859_1).toLowerCase(Locale.ROOT);
     // A wide encoding has a nought between letters; a split run has tags between them.
-    for (String form : new String[] {text, text.replace("\0", ""), text.replaceAll("<[^>]{0,200}>", "")}) {
+    for (String form :
+        new String[] {text, text.replace("\0", ""), text.replaceAll("<[^>]{0,200}>", "")}) {
       Matcher likely = LIKELY.matcher(form);
       while (likely.find()) {
         if (secrets.contains(likely.group())) {

@@ -80,7 +80,8 @@ class KillSparkTest {
   /** Tables whose sums are right, and every report. */
   private static void requireWhole(Path out) throws IOException {
     TablePackage.open(out.resolve("tables"));
-    for (String name : List.of("run.json", "report.html", "program.xlsx", "grant.docx", "fix-list.xlsx")) {
+    for (String name :
+        List.of("run.json", "report.html", "program.xlsx", "grant.docx", "fix-list.xlsx")) {
       assertTrue(Files.size(out.resolve(name)) > 0, name);
     }
   }

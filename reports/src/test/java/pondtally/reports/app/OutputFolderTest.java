@@ -85,7 +85,6 @@ class OutputFolderTest {
     Files.createDirectory(parent.resolve(".other.writing-999999999999"));
     Files.createDirectory(parent.resolve(".out.writing-by-hand"));
     write("new");
-    assertEquals(
-        List.of(".other.writing-999999999999", ".out.writing-by-hand", "out"), names());
+    assertEquals(List.of(".other.writing-999999999999", ".out.writing-by-hand", "out"), names());
   }
 }

@@ -12,9 +12,9 @@ import pondtally.reports.view.Line;
 
 /**
  * What somebody who holds the public edition can work out about each withheld figure: the least and
- * the most it can be, by narrowing limits over the sums that the published tables state until nothing
- * moves. Each withheld figure stands in one sum over groups, where such limits are exact, and in at
- * most one sum of cost columns.
+ * the most it can be, by narrowing limits over the sums that the published tables state until
+ * nothing moves. Each withheld figure stands in one sum over groups, where such limits are exact,
+ * and in at most one sum of cost columns.
  */
 final class PublicAttack {
 
@@ -83,8 +83,7 @@ final class PublicAttack {
     }
   }
 
-  private void equation(
-      Map<String, Row> published, List<Row> rows, String part, String column) {
+  private void equation(Map<String, Row> published, List<Row> rows, String part, String column) {
     Map<String, Double> factors = new TreeMap<>();
     double rest =
         rows.isEmpty() ? 0 : number(published.get(totalKey(rows.get(0))), column).orElse(0);

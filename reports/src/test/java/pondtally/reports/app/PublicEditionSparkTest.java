@@ -110,7 +110,8 @@ class PublicEditionSparkTest {
     Path out = folder.resolve("out");
     String key = out.resolve("k").toString();
     assertEquals(
-        2, Main.run("report", SAMPLE.toString(), "--out", out.toString(), "--public", "--key", key));
+        2,
+        Main.run("report", SAMPLE.toString(), "--out", out.toString(), "--public", "--key", key));
     assertTrue(Files.notExists(out));
   }
 

@@ -44,10 +44,11 @@ final class SecretProgram {
         new StringBuilder(
             "site_id,watershed,setting,latitude,longitude,landowner,pond_id,damage_cost_per_year_before_usd,wetland_acres_before,county,town,road_id\n");
     StringBuilder installs =
-        new StringBuilder("device_id,site_id,installed_on,device_kind,pipe_wall,pipe_diameter_in,crew,funder\n");
-    StringBuilder materials =
-        new StringBuilder("device_id,item,quantity,total_cost_usd,paid_by\n");
-    StringBuilder visits = new StringBuilder("device_id,visited_on,condition,cause,notes,paid_by\n");
+        new StringBuilder(
+            "device_id,site_id,installed_on,device_kind,pipe_wall,pipe_diameter_in,crew,funder\n");
+    StringBuilder materials = new StringBuilder("device_id,item,quantity,total_cost_usd,paid_by\n");
+    StringBuilder visits =
+        new StringBuilder("device_id,visited_on,condition,cause,notes,paid_by\n");
     StringBuilder properties =
         new StringBuilder("property_id,site_id,property_type,damage_per_year_usd,owner\n");
     String[] crews = {secret(), secret(), secret()};
@@ -60,23 +61,49 @@ final class SecretProgram {
       String longitude = String.format(Locale.ROOT, "%.6f", -37 - random.nextDouble());
       secrets.add(latitude);
       secrets.add(longitude);
-      line(sites, site, watershed, SETTINGS[i % 4], latitude, longitude, secret(), secret(),
-          "" + (500 + random.nextInt(3000)), "" + (1 + random.nextInt(9)), secret(), secret(), secret());
+      line(
+          sites,
+          site,
+          watershed,
+          SETTINGS[i % 4],
+          latitude,
+          longitude,
+          secret(),
+          secret(),
+          "" + (500 + random.nextInt(3000)),
+          "" + (1 + random.nextInt(9)),
+          secret(),
+          secret(),
+          secret());
       String kind = KINDS[i % 3];
       String wall = kind.equals("culvert-fence") ? "none" : "dual";
-      line(installs, device, site, "202" + i % 4 + "-05-1" + i % 9, kind, wall,
-          kind.equals("culvert-fence") ? "" : "12", crews[i % 3], funders[i % 2]);
+      line(
+          installs,
+          device,
+          site,
+          "202" + i % 4 + "-05-1" + i % 9,
+          kind,
+          wall,
+          kind.equals("culvert-fence") ? "" : "12",
+          crews[i % 3],
+          funders[i % 2]);
       line(materials, device, "pipe", "1", "" + (400 + random.nextInt(2000)), funders[i % 2]);
       for (int year = 0; year < 3; year++) {
         boolean failed = random.nextInt(6) == 0;
-        line(visits, device, "202" + (i % 4 + year + 1) + "-07-0" + (1 + year), failed ? "failed" : "working",
-            failed ? "pipe-plugged" : "", year == 0 ? secret() : "", "");
+        line(
+            visits,
+            device,
+            "202" + (i % 4 + year + 1) + "-07-0" + (1 + year),
+            failed ? "failed" : "working",
+            failed ? "pipe-plugged" : "",
+            year == 0 ? secret() : "",
+            "");
       }
       line(properties, secret(), site, i % 2 == 0 ? "road" : "home", "800", secret());
     }
     // Rows with faults, so that their cells reach the lists of issues.
     for (int i = 0; i < 20; i++) {
-      line(visits, secret(), "2024-13-45" , secret(), secret(), secret(), "");
+      line(visits, secret(), "2024-13-45", secret(), secret(), secret(), "");
     }
     save(partner, "sites", sites);
     save(partner, "installs", installs);

@@ -24,8 +24,7 @@ class UnwritableOutputTest {
     try {
       Path theirs = Files.createDirectory(folder.resolve(".out.writing-" + other.pid()));
       UserError error =
-          assertThrows(
-              UserError.class, () -> OutputFolder.prepare(folder.resolve("out"), true));
+          assertThrows(UserError.class, () -> OutputFolder.prepare(folder.resolve("out"), true));
       assertEquals(4, error.exitCode());
       assertTrue(error.getMessage().contains("process " + other.pid()), error.getMessage());
       assertTrue(Files.isDirectory(theirs));
