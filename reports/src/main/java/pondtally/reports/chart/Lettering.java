@@ -2,13 +2,16 @@ package pondtally.reports.chart;
 
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.awt.GraphicsEnvironment;
 import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.text.BreakIterator;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * The letters of all charts: a bundled open font, so that widths and line breaks are the same on
@@ -41,11 +44,31 @@ final class Lettering {
     return BOLD.deriveFont(size);
   }
 
-  /** {@code font}, or the machine's sans-serif of that size and weight where it lacks a letter. */
+  /**
+   * {@code font}; where it lacks a letter, the machine's sans-serif of that size and weight; where
+   * that lacks it too, the first installed font, by name, that has all letters of the text.
+   */
   static Font able(Font font, String text) {
-    return font.canDisplayUpTo(text) < 0
-        ? font
-        : new Font(Font.SANS_SERIF, font.getStyle(), 1).deriveFont(font.getSize2D());
+    if (font.canDisplayUpTo(text) < 0) {
+      return font;
+    }
+    Font sansSerif = new Font(Font.SANS_SERIF, font.getStyle(), 1).deriveFont(font.getSize2D());
+    if (sansSerif.canDisplayUpTo(text) < 0) {
+      return sansSerif;
+    }
+    return Installed.FONTS.stream()
+        .filter(installed -> installed.canDisplayUpTo(text) < 0)
+        .findFirst()
+        .map(installed -> installed.deriveFont(font.getStyle(), font.getSize2D()))
+        .orElse(sansSerif);
+  }
+
+  /** Looked up only when a text needs it: that takes time. */
+  private static final class Installed {
+    static final List<Font> FONTS =
+        Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getAllFonts())
+            .sorted(Comparator.comparing(installed -> installed.getFontName(Locale.ROOT)))
+            .toList();
   }
 
   /** Whether the bundled font was loaded. */

@@ -43,12 +43,14 @@ public final class GrantDocument {
       paragraphs.add("Subtitle", Grant.cut(tables));
       Map<String, ChartFile> byName =
           charts.stream().collect(Collectors.toMap(ChartFile::name, Function.identity()));
+      Pictures pictures = new Pictures(document, paragraphs, chartsFolder);
       for (GrantSection section : Grant.of(tables)) {
         section(document, paragraphs, section);
-        charts(document, paragraphs, chartsFolder, section, byName);
+        charts(pictures, section, byName);
       }
       methods(paragraphs, tables);
       cautions(paragraphs);
+      pictures.writeTall();
       footer(document, tables);
       DocumentProperties.set(document, tables);
       StableZip.writeArchive(document::write, file);
@@ -67,19 +69,14 @@ public final class GrantDocument {
     }
   }
 
-  private static void charts(
-      XWPFDocument document,
-      Paragraphs paragraphs,
-      Path folder,
-      GrantSection section,
-      Map<String, ChartFile> byName)
+  private static void charts(Pictures pictures, GrantSection section, Map<String, ChartFile> byName)
       throws IOException {
     for (Map.Entry<String, String> chart : section.charts().entrySet()) {
       ChartFile made = byName.get(chart.getKey());
       if (made != null) {
         boolean goesOn = byName.containsKey(chart.getKey() + "-2");
         String caption = chart.getValue() + (goesOn ? " More groups: charts folder." : "");
-        PictureWriter.write(document, paragraphs, folder, made, caption);
+        pictures.add(made, caption);
       }
     }
   }

@@ -25,7 +25,15 @@ final class PictureWriter {
   private static final double WIDEST_INCHES = 6.5;
   private static final double HIGHEST_INCHES = 8.0;
 
+  /** A higher picture leaves a page half empty before it. */
+  private static final double TALL_INCHES = 5.2;
+
   private PictureWriter() {}
+
+  /** Whether the chart stands better on a page of its own. */
+  static boolean isTall(Path folder, ChartFile chart) {
+    return inches(folder.resolve(chart.name() + ".png"))[1] > TALL_INCHES;
+  }
 
   /** Adds the chart and its caption. */
   static void write(

@@ -22,7 +22,11 @@ import pondtally.reports.workbook.SafeText;
  */
 final class TableWriter {
 
-  private static final int MOST_ROWS_KEPT_TOGETHER = 16;
+  /** A longer table may go on on the next page, where its headings are repeated. */
+  private static final int MOST_ROWS_KEPT_TOGETHER = 6;
+
+  /** So that no page ends with a heading and a row, or begins with a row and a note. */
+  private static final int KEPT_AT_EITHER_END = 2;
 
   private TableWriter() {}
 
@@ -38,15 +42,20 @@ final class TableWriter {
     }
     for (int r = 0; r < content.rows().size(); r++) {
       List<Sentence> cells = content.rows().get(r);
-      // The last row keeps the note below it on its page.
-      boolean keepsNext =
-          r == content.rows().size() - 1 || content.rows().size() <= MOST_ROWS_KEPT_TOGETHER;
+      boolean keepsNext = keepsNext(r, content.rows().size());
       for (int c = 0; c < columns; c++) {
         put(table.getRow(r + 1).getCell(c), cells.get(c).text(), content.isNumber(c), keepsNext);
       }
     }
     table.getRows().forEach(row -> row.setCantSplitRow(true));
     paragraphs.add("TableNote", content.note());
+  }
+
+  /** The last row keeps the note below it on its page. */
+  private static boolean keepsNext(int row, int rows) {
+    return rows <= MOST_ROWS_KEPT_TOGETHER
+        || row < KEPT_AT_EITHER_END
+        || row >= rows - KEPT_AT_EITHER_END;
   }
 
   private static void look(XWPFTable table, GrantTable content, int[] widths) {

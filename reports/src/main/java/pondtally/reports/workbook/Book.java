@@ -125,17 +125,18 @@ final class Book {
       if (plan instanceof ProseSheet prose) {
         XSSFSheet sheet = book.getSheet(prose.name());
         new ProseWriter(styles).write(sheet, prose);
-        properties.page(sheet, false, 0);
+        properties.page(sheet, false, false);
       } else if (plan instanceof ModelSheet model) {
         XSSFSheet sheet = book.getSheet(ModelSheet.NAME);
         new ModelWriter(sheet, styles, model).write();
-        properties.page(sheet, true, 1);
+        properties.page(sheet, true, true);
       } else if (plan instanceof Place place) {
         XSSFSheet sheet = book.getSheet(place.sheet().name());
         new TableHead(sheet, place, styles, refs(place)).write();
         boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
         int pages = place.sheet().pages();
-        properties.page(sheet, pages == 0, pages == 0 && onePage ? 1 : pages);
+        int wide = pages == 0 ? PagesWide.set(sheet, place) : 1;
+        properties.page(sheet, pages == 0, wide, pages == 0 && onePage ? 1 : pages);
       }
     }
   }

@@ -41,21 +41,22 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
    * @param onePage also as high as the page, so that a chart is not cut
    */
   public void page(XSSFSheet sheet, boolean landscape, boolean onePage) {
-    page(sheet, landscape, onePage ? 1 : 0);
+    page(sheet, landscape, 1, onePage ? 1 : 0);
   }
 
   /**
-   * Sets up printing: as wide as the page, with a footer.
+   * Sets up printing on several pages, with a footer.
    *
-   * @param pages that it may take; 0 for as many as it needs
+   * @param wide pages side by side; one for all that can be read at the width of a page
+   * @param high pages below each other that it may take; 0 for as many as it needs
    */
-  public void page(XSSFSheet sheet, boolean landscape, int pages) {
+  void page(XSSFSheet sheet, boolean landscape, int wide, int high) {
     PrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
     print.setLandscape(landscape);
     sheet.setFitToPage(true);
-    print.setFitWidth((short) 1);
-    print.setFitHeight((short) pages);
+    print.setFitWidth((short) wide);
+    print.setFitHeight((short) high);
     // Otherwise some programs take the printer's own scale.
     sheet.getCTWorksheet().getPageSetup().setUsePrinterDefaults(false);
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN_INCHES);

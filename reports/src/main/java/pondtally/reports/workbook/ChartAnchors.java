@@ -24,7 +24,9 @@ final class ChartAnchors {
     this.place = place;
     boolean under = standUnder(place);
     row = under ? place.lastRow() + 2 : place.headerRow();
-    column = under ? 0 : place.sheet().columns().size() + 1;
+    // Beside the key columns, which print again on every page of a wide table.
+    int repeated = PagesWide.isWide(place) ? place.sheet().keyColumns() : 0;
+    column = under ? repeated : place.sheet().columns().size() + 1;
   }
 
   /** Whether the charts of a sheet stand under its table. */

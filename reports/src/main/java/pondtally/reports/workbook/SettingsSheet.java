@@ -10,6 +10,8 @@ import pondtally.reports.view.Setting;
 final class SettingsSheet {
 
   private static final String NAME = "Settings";
+  private static final int NARROWEST = 24;
+  private static final int WIDEST = 60;
 
   private SettingsSheet() {}
 
@@ -19,7 +21,7 @@ final class SettingsSheet {
         Columns.of(tables, "")
             .add("label", "Setting", Format.TEXT)
             .add("value", "Value", Format.GENERAL)
-            .width(24)
+            .width(longest(settings))
             .add("unit", "Unit", Format.TEXT)
             .add("meaning", "What it does", Format.WRAPPED)
             .width(90);
@@ -34,6 +36,12 @@ final class SettingsSheet {
     for (int i = 0; i < settings.size(); i++) {
       book.add(new Book.NamedCell(settings.get(i).cellName(), NAME, "value", i));
     }
+  }
+
+  /** A name or a source may be long: it is never cut. */
+  private static int longest(List<Setting> settings) {
+    int longest = settings.stream().mapToInt(setting -> setting.value().length()).max().orElse(0);
+    return Math.max(NARROWEST, Math.min(WIDEST, longest + 2));
   }
 
   private static Line line(Setting setting) {

@@ -350,4 +350,31 @@ class GrantDocumentTest {
               .anyMatch(table -> table.getText().contains("withheld")));
     }
   }
+
+  /**
+   * A chart that nearly fills a page stands at the end, so that no page is half empty before it.
+   */
+  @Test
+  void aTallChartStandsAtTheEnd() throws Exception {
+    for (ChartFile chart : CHARTS) {
+      PlainPicture.write(folder.resolve(chart.name() + ".png"), 40, 60);
+    }
+    Path written = folder.resolve("tall.docx");
+    GrantDocument.write(tables, folder, CHARTS, written);
+    for (ChartFile chart : CHARTS) {
+      PlainPicture.write(folder.resolve(chart.name() + ".png"), 60, 40);
+    }
+    try (XWPFDocument document = open(written)) {
+      List<String> texts = document.getParagraphs().stream().map(XWPFParagraph::getText).toList();
+      int heading = texts.indexOf("Charts that fill a page");
+      assertTrue(heading > texts.indexOf("Cautions"), texts.toString());
+      assertEquals(2, document.getAllPictures().size());
+      assertEquals(heading + 1 + 2 * 2, texts.size());
+      for (ChartFile chart : CHARTS.subList(0, 2)) {
+        assertTrue(
+            texts.stream().anyMatch(t -> t.startsWith("The chart \"" + chart.title())),
+            chart.title());
+      }
+    }
+  }
 }

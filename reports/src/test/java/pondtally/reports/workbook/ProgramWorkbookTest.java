@@ -275,13 +275,24 @@ class ProgramWorkbookTest {
 
   @Test
   void printsAcrossOnePageWithItsHeaderRepeated() {
-    XSSFSheet sheet = book.getSheet("Devices");
+    XSSFSheet sheet = book.getSheet("Causes");
     assertTrue(sheet.getPrintSetup().getLandscape());
     assertTrue(sheet.getFitToPage());
     assertEquals(1, sheet.getPrintSetup().getFitWidth());
     assertEquals(
         sheet.getTables().get(0).getStartRowIndex(), sheet.getRepeatingRows().getFirstRow());
     assertTrue(sheet.getFooter().getLeft().contains("2025-12-31"));
+  }
+
+  /** Nineteen columns on one page would be letters of three points. */
+  @Test
+  void aWideSheetPrintsOnPagesSideBySideWithItsKeyRepeated() {
+    XSSFSheet sheet = book.getSheet("Devices");
+    assertEquals(2, sheet.getPrintSetup().getFitWidth());
+    assertEquals(0, sheet.getRepeatingColumns().getFirstColumn());
+    assertEquals(0, sheet.getRepeatingColumns().getLastColumn());
+    assertEquals(
+        sheet.getTables().get(0).getStartRowIndex(), sheet.getRepeatingRows().getFirstRow());
   }
 
   @Test
