@@ -42,6 +42,7 @@ public final class Main implements Runnable {
   static final int ROWS_SET_ASIDE = 1;
   static final int WRONG_USE = 2;
   static final int INPUT_UNUSABLE = 3;
+  static final int OUTPUT_UNWRITABLE = 4;
   static final int FAULT = 70;
   static final int STOPPED = 130;
 
@@ -84,6 +85,10 @@ public final class Main implements Runnable {
     if (error instanceof BrokenTables broken) {
       err.println("pondtally: " + broken.getMessage());
       return INPUT_UNUSABLE;
+    }
+    if (DiskFull.isCauseOf(error)) {
+      err.println("pondtally: " + DiskFull.SENTENCE);
+      return OUTPUT_UNWRITABLE;
     }
     err.println(
         "pondtally: this is a fault of the program, not of your files. Please report it with the lines below,");

@@ -38,14 +38,14 @@ final class OutputFolder implements AutoCloseable {
       throw UserError.output("--out " + folder + " is not a folder that can be written.");
     }
     Path previous = parent.resolve(target.getFileName() + ".previous");
-    Path beside =
-        parent.resolve("." + target.getFileName() + ".writing-" + ProcessHandle.current().pid());
+    Path beside = parent.resolve(prefix(target) + ProcessHandle.current().pid());
     try {
       restore(target, previous);
       refuse(folder, target, replace);
       Files.createDirectories(parent);
-      clearLeftovers(parent, "." + target.getFileName() + ".writing-");
+      clearLeftovers(parent, prefix(target));
       Files.createDirectory(beside);
+      refuseAnother(folder, parent, beside);
     } catch (IOException e) {
       throw notWritable(folder, e);
     }
@@ -67,17 +67,46 @@ final class OutputFolder implements AutoCloseable {
     try (Stream<Path> files = Files.list(parent)) {
       for (Path file : files.toList()) {
         String name = file.getFileName().toString();
-        if (name.startsWith(prefix) && !isAtWork(name.substring(prefix.length()))) {
+        if (name.startsWith(prefix) && isLeftover(name.substring(prefix.length()))) {
           Folders.delete(file);
         }
       }
     }
   }
 
+  /** Whether the rest of a name is the number of a run that is over; anything else is not ours. */
+  private static boolean isLeftover(String pid) {
+    return isNumber(pid) && !isAtWork(pid);
+  }
+
+  private static boolean isNumber(String pid) {
+    return pid.matches("\\d{1,18}");
+  }
+
   private static boolean isAtWork(String pid) {
-    return pid.matches("\\d{1,18}")
+    return isNumber(pid)
         && Long.parseLong(pid) != ProcessHandle.current().pid()
         && ProcessHandle.of(Long.parseLong(pid)).isPresent();
+  }
+
+  /** Two runs at once would each replace what the other wrote: the later one is refused. */
+  private static void refuseAnother(Path folder, Path parent, Path beside) throws IOException {
+    String prefix = prefix(folder.toAbsolutePath().normalize());
+    try (Stream<Path> files = Files.list(parent)) {
+      for (Path file : files.toList()) {
+        String name = file.getFileName().toString();
+        if (name.startsWith(prefix) && isAtWork(name.substring(prefix.length()))) {
+          Folders.delete(beside);
+          throw UserError.output(
+              "Another run (process %s) is writing %s. Wait for its end, or give another name. If no such run is at work, remove %s."
+                  .formatted(name.substring(prefix.length()), folder, file));
+        }
+      }
+    }
+  }
+
+  private static String prefix(Path target) {
+    return "." + target.getFileName() + ".writing-";
   }
 
   private static void refuse(Path folder, Path target, boolean replace) throws IOException {

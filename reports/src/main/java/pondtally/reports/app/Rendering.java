@@ -23,7 +23,15 @@ final class Rendering {
 
   private Rendering() {}
 
+  /** Reports of the full edition, with a fix list for each partner. */
   static void write(TablePackage tables, Path folder, RunClock clock) throws IOException {
+    writePublic(tables, folder, clock);
+    ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
+    clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
+  }
+
+  /** Reports that may be shown to anybody when the tables may. */
+  static void writePublic(TablePackage tables, Path folder, RunClock clock) throws IOException {
     Path charts = Files.createDirectory(folder.resolve("charts"));
     List<ChartFile> drawn = new ArrayList<>();
     clock.timed("charts", () -> drawn.addAll(ChartSet.write(tables, charts)));
@@ -36,7 +44,5 @@ final class Rendering {
     if (sites.isPresent()) {
       SitesGeoJson.write(sites.get(), folder.resolve("sites.geojson"));
     }
-    ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
-    clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
   }
 }

@@ -18,6 +18,7 @@ import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
 import pondtally.app.LongTables;
 import pondtally.check.UserError;
+import pondtally.reports.edition.EditionKey;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
@@ -34,6 +35,7 @@ import pondtally.table.ResultPackage;
       "  pondtally report my-program --out report-2025",
       "  pondtally report my-program --out report-fy25 --from 2024-07-01 --to 2025-06-30",
       "  pondtally report my-program --out report-2025 --replace",
+      "  pondtally report my-program --out public-2025 --public --key ../pondtally.key",
       "  pondtally report my-program --out report-2025 --publish 2025",
       "  pondtally report my-program --out trust-2025 --funder \"Wetland Trust\""
     })
@@ -93,6 +95,25 @@ final class ReportCommand implements Callable<Integer> {
           "Write the row-by-row table that `trace` reads, however many devices there are (without this option: up to 100,000).")
   private boolean contributions;
 
+  @Option(
+      names = "--public",
+      description = {
+        "The public edition: no names, no places finer than 0.1 degree, no figures of groups",
+        "with fewer sites than `groups_below`, nor what would give them away."
+      })
+  private boolean isPublic;
+
+  @Option(
+      names = "--key",
+      paramLabel = "FILE",
+      description = {
+        "With --public: the key that replaces names of sites and devices, the same each year.",
+        "A file that is not there is made. Without it: a key for this run alone."
+      })
+  private Path key;
+
+  private EditionKey editionKey;
+
   @Option(names = "--tables-only", description = "Write tables/ and run.json, no reports.")
   private boolean tablesOnly;
 
@@ -102,23 +123,45 @@ final class ReportCommand implements Callable<Integer> {
       return Launcher.relaunch(
           spec.commandLine().getParent().getParseResult().originalArgs(), folder);
     }
+    checkPublic();
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
     requireToPublish();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
       Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
       LongTables longTables = new LongTables(tablesFolder, contributions);
-      JobResult result = clock.time("job", () -> Job.run(request().with(longTables)));
+      JobResult result =
+          clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
       Optional<TablePackage> tables = write(output.path(), result, clock);
       if (publish != null) {
         Published.keep(folder, publish, output.path());
       }
       output.commit();
       Summary.print(print, result, tables, out, clock);
+      if (isPublic) {
+        print.println(PublicReport.keyNote(key));
+      }
     } catch (IOException e) {
       throw OutputFolder.notWritable(out, e);
     }
     return Main.DONE;
+  }
+
+  private void checkPublic() {
+    if (key != null && !isPublic) {
+      throw UserError.usage("--key goes with --public. Add it, or leave --key out.");
+    }
+    if (isPublic && (contributions || publish != null)) {
+      throw UserError.usage(
+          "--contributions and --publish keep private rows and do not go with --public.");
+    }
+    if (isPublic && !isWholeProgram()) {
+      throw UserError.usage(
+          "--public is made for the whole program: two public editions, of all and of a part, would give withheld figures away by subtraction. Leave out --funder and --watershed.");
+    }
+    if (isPublic) {
+      editionKey = PublicReport.key(key, out);
+    }
   }
 
   private boolean isWholeProgram() {
@@ -154,6 +197,9 @@ final class ReportCommand implements Callable<Integer> {
   private Optional<TablePackage> write(Path folder, JobResult result, RunClock clock)
       throws IOException {
     Path tables = folder.resolve("tables");
+    if (isPublic) {
+      return Optional.of(writePublic(folder, result, clock));
+    }
     ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
     if (isWholeProgram()) {
       clock.timed("published years", () -> Published.restate(this.folder, tables, result));
@@ -165,5 +211,15 @@ final class ReportCommand implements Callable<Integer> {
     }
     RunRecord.write(folder.resolve("run.json"), result, clock);
     return opened;
+  }
+
+  private TablePackage writePublic(Path folder, JobResult result, RunClock clock)
+      throws IOException {
+    TablePackage tables = PublicReport.write(folder.resolve("tables"), result, editionKey);
+    if (!tablesOnly) {
+      Rendering.writePublic(tables, folder, clock);
+    }
+    RunRecord.write(folder.resolve("run.json"), tables, clock);
+    return tables;
   }
 }

@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
  */
 public final class Row {
 
+  /** Cell text that says a figure is kept back in the public edition. */
+  public static final String WITHHELD = "withheld";
+
   private final Table table;
   private final String[] cells;
 
@@ -27,10 +30,12 @@ public final class Row {
     return table.has(column);
   }
 
-  /** A number or integer cell. */
+  /** A number or integer cell; empty where not known, or withheld in the public edition. */
   public OptionalDouble number(String column) {
     String cell = text(column);
-    return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+    return cell.isEmpty() || cell.equals(WITHHELD)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Double.parseDouble(cell));
   }
 
   /** An integer cell that is always filled. */

@@ -36,8 +36,15 @@ final class DataSentences {
             .sum(account, sum(account, "set_aside"), "set_aside")
             .say("; duplicates: ")
             .sum(account, sum(account, "duplicate"), "duplicate")
-            .say(". The reasons stand beside the rows in fix-list.xlsx.")
+            .say(reasons(tables))
             .build());
+  }
+
+  /** The public edition has no fix list. */
+  private static String reasons(TablePackage tables) {
+    return tables.table("data_issues").isEmpty()
+        ? "."
+        : ". The reasons stand beside the rows in fix-list.xlsx.";
   }
 
   private static String sum(Rows rows, String column) {

@@ -57,7 +57,7 @@ final class DeviceSentences {
                   + ", or is known to have failed.")
           .build();
     }
-    Rows never = unverified.where("last_visit_on", "");
+    Rows never = unverified.only(row -> row.has("last_visit_on")).where("last_visit_on", "");
     Sentence.Builder text = Sentence.of("").rows(unverified, NumberText.count(count, "devices"));
     text.say(count == 1 ? " has" : " have").say(" not been looked at for more than " + since);
     if (!never.list().isEmpty()) {

@@ -31,7 +31,10 @@ final class GrantWork {
   private static void built(Rows devices, TablePackage tables, List<Sentence> sentences) {
     String from = tables.fact("period_from");
     String to = tables.fact("period_to");
-    if (from.isEmpty() || to.isEmpty() || devices.list().isEmpty()) {
+    if (from.isEmpty()
+        || to.isEmpty()
+        || devices.list().isEmpty()
+        || !devices.list().get(0).has("installed_on")) {
       return;
     }
     Rows built = devices.within("installed_on", from, to);

@@ -13,7 +13,7 @@ import pondtally.reports.table.Row;
 public interface Line {
 
   /** Cell text that says a figure is kept back in the public edition. */
-  String WITHHELD = "withheld";
+  String WITHHELD = Row.WITHHELD;
 
   /** The cell of that column as the table holds it; empty where not known. */
   String text(String column);

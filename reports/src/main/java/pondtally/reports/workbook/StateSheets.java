@@ -130,9 +130,11 @@ final class StateSheets {
             .total()
             .add("functional_days")
             .total();
-    columns
-        .add("functional_share", "Functional share of verified days", Format.SHARE)
-        .live(Formula.ratio("functional_days", "verified_days", 1));
+    if (tables.table("devices").stream().anyMatch(table -> table.has("functional_days"))) {
+      columns
+          .add("functional_share", "Functional share of verified days", Format.SHARE)
+          .live(Formula.ratio("functional_days", "verified_days", 1));
+    }
     columns
         .add("build_items_met", "build_items_judged", "cost_recorded_usd")
         .total()
