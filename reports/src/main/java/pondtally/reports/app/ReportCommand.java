@@ -71,11 +71,16 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--tables-only", description = "Write tables/ and run.json, no reports.")
   private boolean tablesOnly;
 
+  @CommandLine.Mixin private Machine machine;
+
   @Override
   public Integer call() throws IOException {
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
-          spec.commandLine().getParent().getParseResult().originalArgs(), folder);
+          spec.commandLine().getParent().getParseResult().originalArgs(),
+          folder,
+          machine,
+          tablesOnly ? ClassArchive.Extent.PART : ClassArchive.Extent.WHOLE);
     }
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
@@ -98,7 +103,7 @@ final class ReportCommand implements Callable<Integer> {
         (int) LocalDate.now().toEpochDay(),
         day(from),
         day(to),
-        Runtime.getRuntime().availableProcessors());
+        machine.cores());
   }
 
   private static OptionalInt day(LocalDate date) {
