@@ -93,7 +93,9 @@ final class ClassArchive {
 
   /** The archive to start with; a whole one serves every command. */
   Optional<Path> usable() {
-    return Stream.of(file(Extent.WHOLE), file(Extent.PART)).filter(Files::isRegularFile).findFirst();
+    return Stream.of(file(Extent.WHOLE), file(Extent.PART))
+        .filter(Files::isRegularFile)
+        .findFirst();
   }
 
   /** Whether an archive is still to be made for what this run loads. */

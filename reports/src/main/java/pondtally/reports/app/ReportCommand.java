@@ -99,11 +99,7 @@ final class ReportCommand implements Callable<Integer> {
 
   private JobRequest request() {
     return new JobRequest(
-        folder,
-        (int) LocalDate.now().toEpochDay(),
-        day(from),
-        day(to),
-        machine.cores());
+        folder, (int) LocalDate.now().toEpochDay(), day(from), day(to), machine.cores());
   }
 
   private static OptionalInt day(LocalDate date) {
