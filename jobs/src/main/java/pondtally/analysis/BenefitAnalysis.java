@@ -13,6 +13,9 @@ public final class BenefitAnalysis {
    */
   private static final List<Double> RATES = List.of(0.0, 0.02, 0.03, 0.07);
 
+  /** Years told of however short the horizon is, so that a longer one can be tried. */
+  static final int FEWEST_YEARS = 30;
+
   private BenefitAnalysis() {}
 
   /** Rows to date, and looking ahead at the program's rate and at 0, 2, 3 and 7 per cent. */
@@ -53,9 +56,10 @@ public final class BenefitAnalysis {
   public static List<YearRow> years(
       BenefitTally tally, BenefitFits fits, AnalysisSettings settings) {
     List<YearRow> rows = new ArrayList<>();
+    int years = Math.max(settings.horizonYears(), FEWEST_YEARS);
     for (GroupKey key : tally.sums().keySet()) {
       BenefitProjected projected = projected(tally, fits, key, settings);
-      projected.years().ifPresent(ahead -> add(rows, key, projected.fitName(), ahead));
+      projected.years(years).ifPresent(ahead -> add(rows, key, projected.fitName(), ahead));
     }
     return rows;
   }

@@ -20,21 +20,48 @@ import pondtally.record.Visit;
 final class BenefitEvents {
 
   private enum Kind {
-    VISIT(BenefitMeasure.VISITS, BenefitMeasure.VISIT_USD, BenefitMeasure.VISIT_LABOR_USD),
-    REPAIR(BenefitMeasure.REPAIRS, BenefitMeasure.REPAIR_USD, BenefitMeasure.REPAIR_LABOR_USD),
+    VISIT(
+        BenefitMeasure.VISITS,
+        BenefitMeasure.VISIT_USD,
+        BenefitMeasure.VISIT_LABOR_USD,
+        BenefitMeasure.VISIT_USD_SQUARED,
+        BenefitMeasure.VISITS_TIMED,
+        BenefitMeasure.VISIT_HOURS),
+    REPAIR(
+        BenefitMeasure.REPAIRS,
+        BenefitMeasure.REPAIR_USD,
+        BenefitMeasure.REPAIR_LABOR_USD,
+        BenefitMeasure.REPAIR_USD_SQUARED,
+        BenefitMeasure.REPAIRS_TIMED,
+        BenefitMeasure.REPAIR_HOURS),
     REPLACEMENT(
         BenefitMeasure.REPLACEMENTS,
         BenefitMeasure.REPLACEMENT_USD,
-        BenefitMeasure.REPLACEMENT_LABOR_USD);
+        BenefitMeasure.REPLACEMENT_LABOR_USD,
+        BenefitMeasure.REPLACEMENT_USD_SQUARED,
+        BenefitMeasure.REPLACEMENTS_TIMED,
+        BenefitMeasure.REPLACEMENT_HOURS);
 
     private final BenefitMeasure count;
     private final BenefitMeasure usd;
     private final BenefitMeasure labor;
+    private final BenefitMeasure squared;
+    private final BenefitMeasure timed;
+    private final BenefitMeasure hours;
 
-    Kind(BenefitMeasure count, BenefitMeasure usd, BenefitMeasure labor) {
+    Kind(
+        BenefitMeasure count,
+        BenefitMeasure usd,
+        BenefitMeasure labor,
+        BenefitMeasure squared,
+        BenefitMeasure timed,
+        BenefitMeasure hours) {
       this.count = count;
       this.usd = usd;
       this.labor = labor;
+      this.squared = squared;
+      this.timed = timed;
+      this.hours = hours;
     }
   }
 
@@ -42,14 +69,16 @@ final class BenefitEvents {
     private final Kind kind;
     private final int day;
     private final double laborUsd;
+    private final Double hours;
     private double usd;
     private boolean known;
     private boolean unknown;
 
-    Event(Kind kind, int day, double laborUsd) {
+    Event(Kind kind, int day, double laborUsd, Double hours) {
       this.kind = kind;
       this.day = day;
       this.laborUsd = laborUsd;
+      this.hours = hours;
     }
 
     private void add(CostLine line) {
@@ -67,7 +96,7 @@ final class BenefitEvents {
       Kind kind = kind(visit, settings.rules().failure());
       if (kind != null) {
         double labor = visit.hours() == null ? 0 : visit.hours() * settings.laborRateUsd();
-        Event event = new Event(kind, visit.visitedOn(), labor);
+        Event event = new Event(kind, visit.visitedOn(), labor, hours(visit));
         byVisit.put(visit.origin(), event);
         events.add(event);
       }
@@ -89,8 +118,22 @@ final class BenefitEvents {
         into.add(event.kind.count, 1);
         into.add(event.kind.usd, event.usd);
         into.add(event.kind.labor, event.laborUsd);
+        into.add(event.kind.squared, event.usd * event.usd);
+      }
+      if (event.hours != null) {
+        into.add(event.kind.timed, 1);
+        into.add(event.kind.hours, event.hours);
       }
     }
+  }
+
+  /** Hours at a visit, paid and given; null where neither is recorded. */
+  private static Double hours(Visit visit) {
+    if (visit.hours() == null && visit.volunteerHours() == null) {
+      return null;
+    }
+    return (visit.hours() == null ? 0 : visit.hours())
+        + (visit.volunteerHours() == null ? 0 : visit.volunteerHours());
   }
 
   private void assign(CostLine line, List<Visit> visits, BenefitAmounts into) {

@@ -28,6 +28,17 @@ enum BenefitMeasure {
   VISIT_LABOR_USD(false),
   REPAIR_LABOR_USD(false),
   REPLACEMENT_LABOR_USD(false),
+  /** Squares of the costs of visits, repairs and replacements, for their spread. */
+  VISIT_USD_SQUARED(false),
+  REPAIR_USD_SQUARED(false),
+  REPLACEMENT_USD_SQUARED(false),
+  /** Visits, repairs and replacements whose hours are recorded, paid or given, and those hours. */
+  VISITS_TIMED(false),
+  VISIT_HOURS(false),
+  REPAIRS_TIMED(false),
+  REPAIR_HOURS(false),
+  REPLACEMENTS_TIMED(false),
+  REPLACEMENT_HOURS(false),
   /** Failures ended by repair, and by replacement. */
   REPAIRED(false),
   REPLACED(false);

@@ -33,19 +33,18 @@ final class BenefitProjected {
     this.settings = settings;
     this.means = new BenefitMeans(own, all);
     this.fit = fit;
-    this.years =
-        fit.map(
-            f ->
-                BenefitYears.of(
-                    f::cumulativeHazard,
-                    settings.rules().revisitEveryDays(),
-                    settings.horizonYears(),
-                    means.replacedShare()));
+    this.years = years(settings.horizonYears());
   }
 
-  /** What is expected in each year; empty where no survival could be fitted. */
-  Optional<BenefitYears> years() {
-    return years;
+  /** What is expected in each of so many years; empty where no survival could be fitted. */
+  Optional<BenefitYears> years(int number) {
+    return fit.map(
+        f ->
+            BenefitYears.of(
+                f::cumulativeHazard,
+                settings.rules().revisitEveryDays(),
+                number,
+                means.replacedShare()));
   }
 
   /** The group whose survival was used; null where none could be fitted. */

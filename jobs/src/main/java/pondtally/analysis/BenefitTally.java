@@ -24,10 +24,12 @@ public final class BenefitTally implements Serializable {
   private final AnalysisSettings settings;
   private final Map<GroupKey, BenefitSums> sums = new HashMap<>();
   private final BenefitLives lives;
+  private final SeasonTally season;
 
   public BenefitTally(AnalysisSettings settings) {
     this.settings = settings;
     this.lives = new BenefitLives(settings.rules().dating());
+    this.season = new SeasonTally(settings.rules().dating());
   }
 
   /** Adds a cluster. */
@@ -35,6 +37,7 @@ public final class BenefitTally implements Serializable {
     byte[] weights = cluster.weights(settings.seed(), settings.resamples());
     lives.add(cluster);
     BenefitCluster amounts = BenefitCluster.of(cluster, settings);
+    season.add(cluster, amounts);
     for (ClusterView.Subset subset : cluster.subsets()) {
       BenefitSums.Draws draws = null;
       for (GroupKey key : subset.keys()) {
@@ -69,10 +72,16 @@ public final class BenefitTally implements Serializable {
   public void merge(BenefitTally other) {
     other.sums.forEach((key, more) -> sums(key).merge(more));
     lives.merge(other.lives);
+    season.merge(other.season);
   }
 
   SortedMap<GroupKey, BenefitSums> sums() {
     return new TreeMap<>(sums);
+  }
+
+  /** What looking ahead to the next seasons rests on. */
+  SeasonTally season() {
+    return season;
   }
 
   /** The lives from which survival is fitted. */

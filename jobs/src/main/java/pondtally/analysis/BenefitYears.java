@@ -39,6 +39,7 @@ final class BenefitYears {
     double horizon = years * DAYS_PER_YEAR;
     int intervals = (int) Math.ceil(horizon / revisitDays);
     double[][] working = working(hazard, revisitDays, intervals);
+    double[] chances = chances(hazard, revisitDays, intervals);
     // Mass by the visit at which a device was new; its age at visit k is k less that.
     double[] mass = new double[intervals + 1];
     mass[0] = 1;
@@ -48,11 +49,7 @@ final class BenefitYears {
       for (int born = 0; born <= k; born++) {
         int age = k - born;
         ahead.work(start, Math.min(revisitDays, horizon - start), working[age], mass[born]);
-        double chance =
-            -Math.expm1(
-                hazard.applyAsDouble((double) age * revisitDays)
-                    - hazard.applyAsDouble((age + 1.0) * revisitDays));
-        double failed = mass[born] * chance;
+        double failed = mass[born] * chances[age];
         if (start + revisitDays <= horizon) {
           ahead.visit(start + revisitDays, mass[born], failed, replacedShare);
         }
@@ -62,6 +59,18 @@ final class BenefitYears {
       mass[k + 1] = reborn;
     }
     return ahead;
+  }
+
+  /** Chance that a device working at one visit has failed by the next, by age in visits. */
+  private static double[] chances(DoubleUnaryOperator hazard, int revisitDays, int ages) {
+    double[] chances = new double[ages];
+    for (int age = 0; age < ages; age++) {
+      chances[age] =
+          -Math.expm1(
+              hazard.applyAsDouble((double) age * revisitDays)
+                  - hazard.applyAsDouble((age + 1.0) * revisitDays));
+    }
+    return chances;
   }
 
   /**

@@ -47,8 +47,7 @@ final class ContributionCosts {
     }
     for (CostLine line : cost.lines()) {
       if (counts(line.day())) {
-        double amount = line.realUsd() == null ? 1 : line.realUsd();
-        add(subject(line), device, amount, line.origin(), year(line.day()));
+        counted(device, line);
       }
       paid(device, line);
     }
@@ -68,10 +67,22 @@ final class ContributionCosts {
     return Integer.toString(settings.fiscalYears().of(day));
   }
 
-  private static ContributionSubject subject(CostLine line) {
+  private void counted(DeviceHistory device, CostLine line) {
+    String year = year(line.day());
+    Origin row = line.origin();
     if (line.realUsd() == null) {
-      return ContributionSubject.LINES_BEFORE_INDEX;
+      add(ContributionSubject.LINES_BEFORE_INDEX, device, 1, row, year);
+      add(ContributionSubject.BEFORE_INDEX_NOMINAL_USD, device, line.nominalUsd(), row, year);
+      return;
     }
+    add(subject(line), device, line.realUsd(), row, year);
+    if (line.indexProvisional()) {
+      add(ContributionSubject.LINES_INDEX_PROVISIONAL, device, 1, row, year);
+      add(ContributionSubject.INDEX_PROVISIONAL_USD, device, line.realUsd(), row, year);
+    }
+  }
+
+  private static ContributionSubject subject(CostLine line) {
     if (line.payment() != Payment.CASH) {
       return ContributionSubject.IN_KIND_USD;
     }

@@ -14,6 +14,8 @@ import pondtally.record.Origin;
  * @param matchFor award that an in-kind or volunteer value is claimed against; null: unclaimed
  * @param nominalUsd dollars as paid
  * @param realUsd dollars of the base year; null where the year lies before the price index
+ * @param indexProvisional whether the index that turned it into dollars of the base year is not
+ *     final: that of the last year stands for a later one, or rests on less than twelve months
  */
 public record CostLine(
     Origin origin,
@@ -23,7 +25,8 @@ public record CostLine(
     String payer,
     String matchFor,
     double nominalUsd,
-    Double realUsd)
+    Double realUsd,
+    boolean indexProvisional)
     implements Serializable {
 
   /** What a cost was for. */

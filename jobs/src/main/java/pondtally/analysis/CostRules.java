@@ -149,8 +149,9 @@ public final class CostRules {
     }
 
     void spent(Origin origin, int day, Stage stage, double usd, String paidBy, String matchFor) {
-      Double real = prices.real(usd, LocalDate.ofEpochDay(day).getYear());
-      add(origin, day, stage, paidBy, matchFor, usd, real);
+      int year = LocalDate.ofEpochDay(day).getYear();
+      Double real = prices.real(usd, year);
+      add(origin, day, stage, paidBy, matchFor, usd, real, prices.isProvisional(year));
     }
 
     void worked(Origin origin, int day, Double paidHours, String paidBy, String matchFor) {
@@ -161,7 +162,7 @@ public final class CostRules {
         Origin origin, int day, Double paidHours, String paidBy, String matchFor, Stage stage) {
       if (paidHours != null) {
         double usd = paidHours * laborRateUsd;
-        add(origin, day, stage, paidBy, matchFor, usd, usd);
+        add(origin, day, stage, paidBy, matchFor, usd, usd, false);
       }
     }
 
@@ -176,7 +177,8 @@ public final class CostRules {
       hours.add(new DeviceCost.DatedHours(origin, day, volunteerHours));
       if (volunteerRateUsd != null) {
         double usd = volunteerHours * volunteerRateUsd;
-        lines.add(new CostLine(origin, day, stage, Payment.VOLUNTEER, null, matchFor, usd, usd));
+        lines.add(
+            new CostLine(origin, day, stage, Payment.VOLUNTEER, null, matchFor, usd, usd, false));
       }
     }
 
@@ -187,7 +189,8 @@ public final class CostRules {
         String paidBy,
         String matchFor,
         double nominal,
-        Double real) {
+        Double real,
+        boolean provisional) {
       boolean inKind = IN_KIND.equals(paidBy);
       lines.add(
           new CostLine(
@@ -198,7 +201,8 @@ public final class CostRules {
               inKind ? null : paidBy == null ? funder : paidBy,
               matchFor,
               nominal,
-              real));
+              real,
+              provisional));
     }
   }
 }

@@ -39,6 +39,9 @@ public final class CostTally implements Serializable {
     private final ExactSum inKind = new ExactSum();
     private final ExactSum volunteerHours = new ExactSum();
     private long linesBeforeIndex;
+    private final ExactSum beforeIndex = new ExactSum();
+    private long linesProvisional;
+    private final ExactSum provisional = new ExactSum();
 
     private void merge(Sums other) {
       sites += other.sites;
@@ -49,6 +52,9 @@ public final class CostTally implements Serializable {
       inKind.merge(other.inKind);
       volunteerHours.merge(other.volunteerHours);
       linesBeforeIndex += other.linesBeforeIndex;
+      beforeIndex.merge(other.beforeIndex);
+      linesProvisional += other.linesProvisional;
+      provisional.merge(other.provisional);
     }
   }
 
@@ -122,7 +128,14 @@ public final class CostTally implements Serializable {
   private static void addLine(Sums sums, CostLine line) {
     if (line.realUsd() == null) {
       sums.linesBeforeIndex++;
-    } else if (line.payment() != Payment.CASH) {
+      sums.beforeIndex.add(line.nominalUsd());
+      return;
+    }
+    if (line.indexProvisional()) {
+      sums.linesProvisional++;
+      sums.provisional.add(line.realUsd());
+    }
+    if (line.payment() != Payment.CASH) {
       sums.inKind.add(line.realUsd());
     } else if (line.stage() == Stage.BUILD) {
       sums.build.add(line.realUsd());
@@ -156,7 +169,16 @@ public final class CostTally implements Serializable {
       Double totalUsd,
       Double volunteerHours,
       Integer baseYear,
-      Long devicesEstimated) {}
+      Long devicesEstimated,
+      Long linesBeforeIndex,
+      Double beforeIndexNominalUsd,
+      Long linesIndexProvisional,
+      Double indexProvisionalUsd,
+      String indexNote) {
+
+    /** Marks sums that rest on an index that is not final. */
+    static final String PROVISIONAL = "index-provisional";
+  }
 
   /**
    * The rows of the result table; sums are empty where no device of the group has a recorded cost.
@@ -194,6 +216,11 @@ public final class CostTally implements Serializable {
         known ? total.result() : null,
         s.volunteerHours.result(),
         settings.baseYear(),
-        estimated.devices(key, year));
+        estimated.devices(key, year),
+        s.linesBeforeIndex,
+        s.beforeIndex.result(),
+        s.linesProvisional,
+        s.provisional.result(),
+        s.linesProvisional > 0 ? Row.PROVISIONAL : null);
   }
 }

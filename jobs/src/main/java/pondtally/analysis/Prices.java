@@ -35,4 +35,14 @@ public final class Prices implements Serializable {
         ? null
         : (Double) (nominalUsd * index.factor(index.nearestYear(year), baseYear));
   }
+
+  /**
+   * Whether the index of {@code year} is not final: a later year than the last, or one whose index
+   * rests on less than twelve months. Dollars of the base year need no index.
+   */
+  public boolean isProvisional(int year) {
+    return year != baseYear
+        && year >= index.firstYear()
+        && (year > index.lastYear() || index.isProvisional(year));
+  }
 }

@@ -26,6 +26,8 @@ public final class ProgramTally implements Serializable {
   private final FundingTally funding = new FundingTally();
   private final EstimatedTally estimated = new EstimatedTally();
   private final BenefitTally benefits;
+  private final RequestTally requests;
+  private final BuyingTally buying = new BuyingTally();
 
   public ProgramTally(AnalysisSettings settings) {
     dating = settings.rules().dating();
@@ -38,6 +40,7 @@ public final class ProgramTally implements Serializable {
     effects = new EffectTally(settings);
     completeness = new CompletenessTally(settings);
     benefits = new BenefitTally(settings);
+    requests = new RequestTally(settings);
   }
 
   /** Counts a cluster; returns what it contributed, for the second pass. */
@@ -56,6 +59,8 @@ public final class ProgramTally implements Serializable {
     funding.add(cluster);
     estimated.add(cluster);
     benefits.add(cluster);
+    requests.add(cluster);
+    buying.add(cluster);
     return new ClusterPart(
         cluster.history().records().cluster(), effects.add(cluster), parts, devices);
   }
@@ -75,6 +80,8 @@ public final class ProgramTally implements Serializable {
     funding.merge(other.funding);
     estimated.merge(other.estimated);
     benefits.merge(other.benefits);
+    requests.merge(other.requests);
+    buying.merge(other.buying);
   }
 
   public LifeTally lives() {
@@ -127,5 +134,13 @@ public final class ProgramTally implements Serializable {
 
   public BenefitTally benefits() {
     return benefits;
+  }
+
+  public RequestTally requests() {
+    return requests;
+  }
+
+  public BuyingTally buying() {
+    return buying;
   }
 }

@@ -19,6 +19,8 @@ import pondtally.history.SiteHistory;
  * @param failed whether it stands failed
  * @param goodAgeDays age in its life when it was last known not failed; 0 where it stands failed
  * @param daysSinceGood days from then to the data cut; 0 where it stands failed
+ * @param ageDays age in its present life at the data cut
+ * @param watershedGroup its watershed at the level at which watersheds are compared
  * @param knownGoodOn day it was last known not failed; the day of entry where it stands failed
  * @param properties distinct properties at its site
  * @param acres area of its pond; null: never measured
@@ -36,6 +38,8 @@ public record WorklistDevice(
     boolean failed,
     double goodAgeDays,
     double daysSinceGood,
+    double ageDays,
+    String watershedGroup,
     int knownGoodOn,
     long properties,
     Double acres,
@@ -78,6 +82,8 @@ public record WorklistDevice(
         failed,
         failed ? 0 : (good - life.openedOn()) / 2.0,
         failed ? 0 : Math.max(0, cut - good) / 2.0,
+        Math.max(0, cut - life.openedOn()) / 2.0,
+        cluster.groups().watershed(site.site()),
         Math.floorDiv(good, 2),
         cluster.history().properties().stream()
             .filter(property -> property.siteIds().contains(device.siteId()))

@@ -60,8 +60,8 @@ public final class ClusterMain {
               (int) LocalDate.now().toEpochDay(),
               wanted.from(),
               wanted.to(),
-              0,
-              longTables);
+              0)
+              .with(longTables);
       JobResult result = Job.run(session, request, program::forTasks);
       moveLong(longTables, tables);
       ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());

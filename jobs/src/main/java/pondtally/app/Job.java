@@ -15,6 +15,7 @@ import pondtally.stage.AnalysisStage;
 import pondtally.stage.HistoryStage;
 import pondtally.stage.Inputs;
 import pondtally.stage.IntakeStage;
+import pondtally.stage.OnRequest;
 import pondtally.stage.Results;
 
 /** The whole way from a program folder to result tables, on one page. */
@@ -28,8 +29,12 @@ public final class Job {
    * @throws UserError when the input cannot be used
    */
   public static JobResult run(JobRequest request) {
+    ProgramSettings settings = SettingsFile.read(request.folder());
+    ProgramFiles program = program(request);
     try (Session session = Session.local(request.cores())) {
-      return run(session, request, UnaryOperator.identity());
+      return run(session.spark(), request, settings, program, UnaryOperator.identity());
+    } catch (RuntimeException e) {
+      throw unwrapped(e);
     }
   }
 
@@ -40,13 +45,17 @@ public final class Job {
    */
   static JobResult run(Session session, JobRequest request, UnaryOperator<InputFile> forTasks) {
     ProgramSettings settings = SettingsFile.read(request.folder());
-    ProgramFiles found = ProgramFolder.open(request.folder());
-    ProgramFiles program = found.with(FixLists.applied(found.files()));
+    ProgramFiles program = program(request);
     try {
       return run(session.spark(), request, settings, program, forTasks);
     } catch (RuntimeException e) {
       throw unwrapped(e);
     }
+  }
+
+  private static ProgramFiles program(JobRequest request) {
+    ProgramFiles found = ProgramFolder.open(request.folder());
+    return found.with(FixLists.applied(found.files()));
   }
 
   private static JobResult run(
@@ -71,7 +80,10 @@ public final class Job {
             run.checks(),
             run.analysis(),
             run.prices(),
-            request.longTables().folderFor(inputs.reports()));
+            new OnRequest(
+                request.longTables().folderFor(inputs.reports()),
+                settings.wetlandWorth(),
+                request.scope()));
     return new JobResult(
         program,
         results.tables(),

@@ -3,6 +3,7 @@ package pondtally.app;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import pondtally.analysis.WetlandWorth;
 import pondtally.history.FailureDating;
 import pondtally.history.FailureDefinition;
 
@@ -17,6 +18,7 @@ import pondtally.history.FailureDefinition;
  * @param periodTo last day of the reporting period; empty: the last day of the calendar year of the
  *     data cut
  * @param baseYear price year; empty: the last full year of the price index up to the data cut
+ * @param wetlandWorth range of the yearly value of an acre; empty: not shown
  * @param volunteerRateUsd empty: volunteer hours are shown, not valued
  */
 public record ProgramSettings(
@@ -36,4 +38,5 @@ public record ProgramSettings(
     int groupsBelow,
     long seed,
     int resamples,
+    Optional<WetlandWorth> wetlandWorth,
     Optional<String> source) {}

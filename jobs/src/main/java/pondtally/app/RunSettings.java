@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.Prices;
+import pondtally.analysis.Scope;
 import pondtally.check.CheckSettings;
 import pondtally.check.SheetReport;
 import pondtally.check.UserError;
@@ -37,6 +38,7 @@ record RunSettings(
           "The reporting period ends (" + date(to) + ") before it begins (" + date(from) + ").");
     }
     int baseYear = baseYear(settings, index.index(), asOf);
+    worthYear(settings, index.index());
     AnalysisSettings analysis =
         new AnalysisSettings(
             new HistoryRules(
@@ -58,7 +60,7 @@ record RunSettings(
         new CheckSettings(asOf, request.today()),
         analysis,
         new Prices(index.index(), baseYear),
-        facts(settings, analysis, index));
+        facts(settings, analysis, index, request.scope()));
   }
 
   private static OptionalInt first(OptionalInt a, OptionalInt b) {
@@ -75,6 +77,18 @@ record RunSettings(
         .mapToInt(Integer::intValue)
         .max()
         .orElse(request.today());
+  }
+
+  private static void worthYear(ProgramSettings settings, PriceIndex index) {
+    settings
+        .wetlandWorth()
+        .filter(worth -> !index.covers(worth.year()))
+        .ifPresent(
+            worth -> {
+              throw UserError.input(
+                  "program.yaml: `wetland_value.year` is %s, but the price index holds %s to %s. Give the value in dollars of a year of the index, or add the year to prices.csv."
+                      .formatted(worth.year(), index.firstYear(), index.lastYear()));
+            });
   }
 
   private static int baseYear(ProgramSettings settings, PriceIndex index, int asOf) {
@@ -100,7 +114,7 @@ record RunSettings(
   }
 
   private static Map<String, String> facts(
-      ProgramSettings settings, AnalysisSettings analysis, PriceSource index) {
+      ProgramSettings settings, AnalysisSettings analysis, PriceSource index, Scope scope) {
     Map<String, String> facts = new TreeMap<>();
     facts.put("region", settings.region());
     facts.put("as_of", date(analysis.rules().asOf()));
@@ -126,6 +140,12 @@ record RunSettings(
     facts.put("seed", Long.toString(analysis.seed()));
     facts.put("resamples", Integer.toString(analysis.resamples()));
     facts.put("version", Version.text());
+    if (scope.funder() != null) {
+      facts.put("scope_funder", scope.funder());
+    }
+    if (scope.watershed() != null) {
+      facts.put("scope_watershed", scope.watershed());
+    }
     return facts;
   }
 

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import pondtally.analysis.WetlandWorth;
 import pondtally.check.UserError;
 import pondtally.history.FailureDating;
 import pondtally.history.FailureDefinition;
@@ -43,7 +44,12 @@ final class SettingsFile {
           "revisit_every_days",
           "groups_below",
           "seed",
-          "resamples");
+          "resamples",
+          "wetland_value");
+
+  private static final List<String> WORTH_KEYS = List.of("low", "high", "source", "year");
+  private static final String WORTH_EXAMPLE =
+      "{low: 500, high: 4000, source: \"who published it, when\", year: 2020}";
 
   private final String name;
   private final Map<String, Object> values;
@@ -122,6 +128,7 @@ final class SettingsFile {
             integer("groups_below", 5, 1, 1000),
             wholeNumber("seed", 20251231),
             integer("resamples", 2000, 100, 100_000),
+            wetlandWorth(),
             source);
     if (settings.periodFrom().isPresent()
         && settings.periodTo().isPresent()
@@ -131,18 +138,45 @@ final class SettingsFile {
     return settings;
   }
 
-  @SuppressWarnings("unchecked")
   private Map<String, Object> period() {
-    Object period = values.get("period");
-    if (period == null) {
+    return map("period", List.of("from", "to"), "{from: 2025-01-01, to: 2025-12-31}");
+  }
+
+  @SuppressWarnings("unchecked")
+  private Map<String, Object> map(String key, List<String> keys, String example) {
+    Object value = values.get(key);
+    if (value == null) {
       return Map.of();
     }
-    if (!(period instanceof Map<?, ?>)) {
-      throw wrong("period", period, "{from: 2025-01-01, to: 2025-12-31}");
+    if (!(value instanceof Map<?, ?>)) {
+      throw wrong(key, value, example);
     }
-    Map<String, Object> map = (Map<String, Object>) period;
-    checkKeys("period.", map, List.of("from", "to"));
+    Map<String, Object> map = (Map<String, Object>) value;
+    checkKeys(key + ".", map, keys);
     return map;
+  }
+
+  private Optional<WetlandWorth> wetlandWorth() {
+    Map<String, Object> map = map("wetland_value", WORTH_KEYS, WORTH_EXAMPLE);
+    if (map.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean whole =
+        map.keySet().containsAll(WORTH_KEYS)
+            && map.get("low") instanceof Number
+            && map.get("high") instanceof Number
+            && map.get("year") instanceof Integer
+            && !String.valueOf(map.get("source")).isBlank();
+    if (!whole) {
+      throw wrong("wetland_value", map, WORTH_EXAMPLE + ", all four");
+    }
+    double low = ((Number) map.get("low")).doubleValue();
+    double high = ((Number) map.get("high")).doubleValue();
+    if (!(low >= 0 && low <= high && high < 1e9)) {
+      throw wrong("wetland_value", map, "`low` from 0 to `high`, dollars an acre and year");
+    }
+    return Optional.of(
+        new WetlandWorth(low, high, String.valueOf(map.get("source")), (Integer) map.get("year")));
   }
 
   private String text(String key, String otherwise) {

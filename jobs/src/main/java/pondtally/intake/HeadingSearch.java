@@ -1,6 +1,5 @@
 package pondtally.intake;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,8 +28,8 @@ final class HeadingSearch {
     this.map = map;
   }
 
-  /** The headings of a sheet; empty where there are none. */
-  static Optional<Headings> in(InputFile file, SheetSource source) throws IOException {
+  /** The headings of a sheet, as far as it can be read; empty where there are none. */
+  static Optional<Headings> in(InputFile file, SheetSource source) {
     SheetMap map = file.sheet(source.name());
     if (map.isSkipped()) {
       return Optional.empty();
@@ -38,7 +37,7 @@ final class HeadingSearch {
     TableName name = TableName.of(file, source.name(), map);
     HeadingSearch search = new HeadingSearch(name.table(), map);
     List<Headings> certain = new ArrayList<>();
-    source.read(
+    source.readToBreak(
         row -> {
           if (certain.isEmpty() && !search.isFull() && !row.isBlank()) {
             search.add(row).ifPresent(certain::add);

@@ -112,7 +112,7 @@ final class NumberConverter implements CellConverter {
           field,
           text,
           IntakeRule.AMBIGUOUS_NUMBER,
-          "%s has a decimal %s, and columns.yaml states decimal: %s."
+          "%s has a decimal %s, and columns.yaml states decimal: %s. Correct the cell, or the mark in columns.yaml."
               .formatted(
                   Shown.value(text), isComma ? "point" : "comma", isComma ? "comma" : "point"),
           "");
@@ -197,7 +197,9 @@ final class NumberConverter implements CellConverter {
 
   /** Tells that a number was read as another than it looks like, in the unit of its writer. */
   private Double separated(Double value, double number, NumberText parts, String text) {
-    boolean looksOther = PlainNumber.parse(text) != number && parts.figures().equals(text);
+    boolean hasUnit = !parts.before().isEmpty() || !parts.after().isEmpty();
+    boolean looksOther =
+        hasUnit ? number < 0 && text.indexOf('-') < 0 : PlainNumber.parse(text) != number;
     if (value != null && (parts.hasSeparators() || looksOther)) {
       String shown = PlainText.of(number);
       boolean hasPoint = form.decimal() != DecimalMark.COMMA;

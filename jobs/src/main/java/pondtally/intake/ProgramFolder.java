@@ -20,12 +20,18 @@ public final class ProgramFolder {
   /** Files that others read, and that hold no records. */
   private static final Set<String> KNOWN = Set.of("program.yaml", "program.yml", Aliases.NAME);
 
+  /**
+   * The folder below the program folder that holds the figures published each year, one folder a
+   * year. They are no input.
+   */
+  public static final String PUBLISHED = "published";
+
   private ProgramFolder() {}
 
   /**
    * All files of the folder in the order of their paths, those of other kinds included: reading one
-   * of these gives a report that says so. Settings, read-me files, hidden files and the lock files
-   * of office programs are left out. Links are not followed.
+   * of these gives a report that says so. Settings, read-me files, hidden files, the lock files of
+   * office programs and published figures are left out. Links are not followed.
    *
    * @throws UserError if there is no such folder, or no file in it that could hold records
    */
@@ -122,7 +128,16 @@ public final class ProgramFolder {
     public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
       boolean isHidden =
           !directory.equals(folder) && directory.getFileName().toString().startsWith(".");
-      return isHidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+      return isHidden || isPublished(directory)
+          ? FileVisitResult.SKIP_SUBTREE
+          : FileVisitResult.CONTINUE;
+    }
+
+    /** Figures that a report kept as published; whatever else lies in that folder is read. */
+    private boolean isPublished(Path directory) {
+      return folder.resolve(PUBLISHED).equals(directory.getParent())
+          && directory.getFileName().toString().matches("\\d{4}")
+          && Files.isRegularFile(directory.resolve("run.json"));
     }
 
     @Override

@@ -22,4 +22,19 @@ interface SheetSource {
    * @throws IOException where the rest of the sheet cannot be read
    */
   SheetNotes read(Consumer<RawRow> rows) throws IOException;
+
+  /**
+   * Hands over the rows that stand above the place where the sheet breaks off, if it does; whoever
+   * reads it first reports the break.
+   *
+   * @return whether the sheet is whole
+   */
+  default boolean readToBreak(Consumer<RawRow> rows) {
+    try {
+      read(rows);
+      return true;
+    } catch (IOException reported) {
+      return false;
+    }
+  }
 }

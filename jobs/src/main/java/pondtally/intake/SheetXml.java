@@ -24,6 +24,7 @@ final class SheetXml extends DefaultHandler {
   private final StringBuilder text = new StringBuilder();
 
   private int rowNumber;
+  private boolean isInRow;
   private int column;
   private String type;
   private int style;
@@ -60,7 +61,7 @@ final class SheetXml extends DefaultHandler {
   @Override
   public void endElement(String uri, String localName, String qName) throws SAXException {
     switch (localName) {
-      case "row" -> rows.accept(row);
+      case "row" -> endRow();
       case "c" -> endCell();
       case "v", "t" -> isInText = false;
       case "rPh" -> phoneticDepth--;
@@ -76,9 +77,21 @@ final class SheetXml extends DefaultHandler {
   }
 
   private void startRow(String number) throws SAXException {
-    rowNumber = number == null ? rowNumber + 1 : whole(number);
+    int next = number == null ? rowNumber + 1 : whole(number);
+    if (next <= rowNumber) {
+      throw new SAXException("row %s stands below row %s".formatted(next, rowNumber));
+    }
+    rowNumber = next;
     row.start(rowNumber);
     column = -1;
+    isInRow = true;
+  }
+
+  private void endRow() {
+    if (isInRow) {
+      rows.accept(row);
+    }
+    isInRow = false;
   }
 
   private void startCell(Attributes attributes) throws SAXException {
@@ -103,6 +116,10 @@ final class SheetXml extends DefaultHandler {
       }
     }
     if (!text.isEmpty()) {
+      if (!row.cell(column).isEmpty()) {
+        throw new SAXException(
+            "cell %s%s stands there twice".formatted(ColumnLetters.of(column), rowNumber));
+      }
       put(text.toString());
     }
   }

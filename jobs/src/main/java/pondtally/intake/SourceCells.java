@@ -1,6 +1,5 @@
 package pondtally.intake;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +11,12 @@ final class SourceCells {
 
   private SourceCells() {}
 
-  static List<SourceRow> of(InputFile file, SheetSource source, SortedSet<Integer> rows)
-      throws IOException {
+  static List<SourceRow> of(InputFile file, SheetSource source, SortedSet<Integer> rows) {
     Optional<Headings> headings = HeadingSearch.in(file, source);
     List<SourceRow> found = new ArrayList<>();
     List<String> texts = headings.map(h -> cells(h.row(), 0)).orElse(List.of());
     List<String> fields = headings.map(h -> fields(h, source)).orElse(List.of());
-    source.read(
+    source.readToBreak(
         row -> {
           if (rows.contains(row.number)) {
             found.add(

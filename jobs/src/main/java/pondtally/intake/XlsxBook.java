@@ -78,7 +78,7 @@ final class XlsxBook implements Sheets {
   void stream(WorkbookXml.Sheet sheet, DefaultHandler handler) throws IOException {
     try (InputStream in = part(sheet)) {
       parse(in, handler);
-    } catch (SAXException e) {
+    } catch (SAXException | IOException e) {
       throw WorkbookFault.inWords(e);
     }
   }

@@ -16,8 +16,8 @@ import pondtally.analysis.BenefitFits;
 import pondtally.analysis.CauseAnalysis;
 import pondtally.analysis.ContributionProgram;
 import pondtally.analysis.EstimatedCosts;
+import pondtally.analysis.ExpenseRows;
 import pondtally.analysis.FitAnalysis;
-import pondtally.analysis.FundingRows;
 import pondtally.analysis.IncidenceAnalysis;
 import pondtally.analysis.IntervalAnalysis;
 import pondtally.analysis.MeanLifeAnalysis;
@@ -50,8 +50,7 @@ public final class AnalysisStage {
   /**
    * Runs every analysis.
    *
-   * @param longTables folder to write tables into that are too long for memory; empty: they are not
-   *     wanted
+   * @param wanted what is added on request
    */
   public static Results run(
       JavaSparkContext spark,
@@ -60,16 +59,23 @@ public final class AnalysisStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      Optional<Path> longTables) {
+      OnRequest wanted) {
+    Optional<Path> longTables = wanted.longTables();
     Optional<Path> runs = longTables.map(folder -> folder.resolve("runs"));
     ClusterOutcome outcome =
         OutcomeStage.run(
-            clusters, checks, settings, prices, runs.map(AnalysisStage::made).orElse(null));
+            clusters,
+            checks,
+            settings,
+            prices,
+            runs.map(AnalysisStage::made).orElse(null),
+            wanted.scope());
     ProgramChecks.Checked program =
         ProgramChecks.check(
             ClusterRows.only(Budget.class, inputs.programRows()),
             ClusterRows.only(Expense.class, inputs.programRows()),
             checks);
+    outcome.scoping().requireKnown(program.budgets());
     outcome.findings().addAll(program.findings());
     outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
     outcome.verdicts().addAll(program.verdicts());
@@ -77,6 +83,14 @@ public final class AnalysisStage {
     List<ResultTable> tables = new ArrayList<>(checked.tables());
     tables.addAll(subjects(outcome, settings));
     tables.addAll(money(outcome, program, settings));
+    wanted
+        .wetlandWorth()
+        .map(worth -> worth.rows(outcome.tally().wetland().rows(), prices))
+        .ifPresent(rows -> tables.add(RecordRows.table("wetland_value", rows)));
+    tables.addAll(SeasonTables.of(outcome, settings));
+    tables.add(
+        RecordRows.table(
+            "program_expenses", ExpenseRows.rows(program.expenses(), settings, prices)));
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     List<TableFile> files =
@@ -154,8 +168,7 @@ public final class AnalysisStage {
         RecordRows.table("benefit_years", BenefitAnalysis.years(tally.benefits(), fits, settings)),
         RecordRows.table("sensitivity", SensitivityAnalysis.rows(tally.benefits(), fits, settings)),
         RecordRows.table("worklist", WorklistAnalysis.rows(outcome.worklist(), fits, settings)),
-        RecordRows.table(
-            "funding",
-            FundingRows.rows(tally.funding(), program.budgets(), program.expenses(), settings)));
+        RecordRows.table("funding", outcome.scoping().funding(tally.funding(), program, settings)),
+        RecordRows.table("funder_shares", outcome.scoping().shares()));
   }
 }

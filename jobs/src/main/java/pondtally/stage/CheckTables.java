@@ -50,10 +50,12 @@ record CheckTables(List<ResultTable> tables, List<RowAccount> account, List<Data
   }
 
   private static KnownIds known(ClusterOutcome outcome) {
-    return new KnownIds(
-        outcome.sites().stream().map(SiteRow::siteId).toList(),
-        outcome.sites().stream().map(SiteRow::pondId).distinct().toList(),
-        outcome.devices().stream().map(DeviceRow::deviceId).toList());
+    KnownIds counted =
+        new KnownIds(
+            outcome.sites().stream().map(SiteRow::siteId).toList(),
+            outcome.sites().stream().map(SiteRow::pondId).distinct().toList(),
+            outcome.devices().stream().map(DeviceRow::deviceId).toList());
+    return outcome.scoping().known(counted);
   }
 
   private static ResultTable accountTable(List<RowAccount> accounts) {

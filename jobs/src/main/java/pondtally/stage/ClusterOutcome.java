@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
+import pondtally.analysis.Lapses;
 import pondtally.analysis.ProgramTally;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
@@ -21,18 +22,26 @@ final class ClusterOutcome implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final ProgramTally tally;
+  private final Scoping scoping;
   private final PackedRows<DeviceRow> devices = new PackedRows<>(DeviceRow.class);
   private final PackedRows<SiteRow> sites = new PackedRows<>(SiteRow.class);
   private final PackedRows<WorklistDevice> worklist = new PackedRows<>(WorklistDevice.class);
   private final PackedRows<InstallPlace> places = new PackedRows<>(InstallPlace.class);
+  private final PackedRows<Lapses.Row> lapses = new PackedRows<>(Lapses.Row.class);
   private final List<Finding> findings = new ArrayList<>();
   private final List<Verdict> verdicts = new ArrayList<>();
   private transient FittedModels models;
   private SecondPass second;
   private transient List<String> runs;
 
-  ClusterOutcome(ProgramTally tally) {
+  ClusterOutcome(ProgramTally tally, Scoping scoping) {
     this.tally = tally;
+    this.scoping = scoping;
+  }
+
+  /** What the scope of the report narrowed, and what it did not. */
+  Scoping scoping() {
+    return scoping;
   }
 
   ProgramTally tally() {
@@ -53,6 +62,10 @@ final class ClusterOutcome implements Serializable {
 
   List<WorklistDevice> worklist() {
     return worklist.list();
+  }
+
+  List<Lapses.Row> lapses() {
+    return lapses.list();
   }
 
   List<Finding> findings() {
@@ -87,10 +100,12 @@ final class ClusterOutcome implements Serializable {
 
   ClusterOutcome merge(ClusterOutcome other) {
     tally.merge(other.tally);
+    scoping.merge(other.scoping);
     devices.list().addAll(other.devices.list());
     sites.list().addAll(other.sites.list());
     worklist.list().addAll(other.worklist.list());
     places.list().addAll(other.places.list());
+    lapses.list().addAll(other.lapses.list());
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

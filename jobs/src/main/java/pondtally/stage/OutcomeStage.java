@@ -15,8 +15,10 @@ import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
 import pondtally.analysis.FittedModels;
 import pondtally.analysis.Groups;
+import pondtally.analysis.Lapses;
 import pondtally.analysis.Prices;
 import pondtally.analysis.ProgramTally;
+import pondtally.analysis.Scope;
 import pondtally.analysis.SecondPass;
 import pondtally.analysis.SiteRow;
 import pondtally.analysis.WorklistDevice;
@@ -52,12 +54,13 @@ public final class OutcomeStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      String runFolder) {
+      String runFolder,
+      Scope scope) {
     JavaRDD<Part> parts =
         clusters
             .coalesce(clusters.context().defaultParallelism())
             .mapPartitions(
-                part -> List.of(count(part, checks, settings, prices, runFolder)).iterator())
+                part -> List.of(count(part, checks, settings, prices, runFolder, scope)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     List<String> runs = new ArrayList<>();
     ClusterOutcome outcome =
@@ -84,9 +87,11 @@ public final class OutcomeStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      String runFolder) {
+      String runFolder,
+      Scope scope) {
     ContributionRuns runs = runFolder == null ? null : new ContributionRuns(Path.of(runFolder));
-    ClusterOutcome outcome = new ClusterOutcome(new ProgramTally(settings));
+    ClusterOutcome outcome =
+        new ClusterOutcome(new ProgramTally(settings), new Scoping(scope, settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
@@ -96,11 +101,16 @@ public final class OutcomeStage {
       outcome.verdicts().addAll(checked.verdicts());
       outcome.places().addAll(InstallPlace.of(checked.kept()));
       ClusterHistory history = Histories.of(checked.kept(), settings.rules());
-      ClusterView view = new ClusterView(history, groups, costs);
+      ClusterView view =
+          outcome.scoping().of(new ClusterView(history, groups, costs), groups, costs);
+      if (view == null) {
+        continue;
+      }
       parts.add(outcome.tally().add(view));
       outcome.devices().addAll(DeviceRow.of(view, settings));
       outcome.sites().addAll(SiteRow.of(view, settings));
       outcome.worklist().addAll(WorklistDevice.of(view, settings));
+      outcome.lapses().addAll(Lapses.of(view, settings));
       if (runs != null) {
         ContributionRows.of(view, settings, runs::add);
       }

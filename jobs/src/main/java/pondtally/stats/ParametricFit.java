@@ -100,6 +100,29 @@ public final class ParametricFit {
                     Math.exp(m.value()), Math.exp(m.value()) * m.standardError()));
   }
 
+  /**
+   * Location μ and log σ at a point of their approximate normal distribution around the estimates,
+   * as drawn for prediction limits.
+   *
+   * @param first standard normal deviate that moves both
+   * @param second standard normal deviate that moves log σ alone; not used by the exponential
+   * @return {μ, log σ}; the estimates themselves at 0, 0; empty where nothing could be estimated
+   */
+  public Optional<double[]> displaced(double first, double second) {
+    if (reason().isPresent()) {
+      return Optional.empty();
+    }
+    double[] at = regression.location();
+    double[][] covariance = regression.covariance();
+    double error = Math.sqrt(covariance[0][0]);
+    if (covariance.length < 2) {
+      return Optional.of(new double[] {at[0] + error * first, at[1]});
+    }
+    double shared = covariance[0][1] / error;
+    double own = Math.sqrt(Math.max(0, covariance[1][1] - shared * shared));
+    return Optional.of(new double[] {at[0] + error * first, at[1] + shared * first + own * second});
+  }
+
   /** S(t) = P(T &gt; t) at an age in days. */
   public OptionalDouble survivalAt(double days) {
     if (reason().isPresent()) {

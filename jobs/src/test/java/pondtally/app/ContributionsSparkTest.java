@@ -113,6 +113,10 @@ class ContributionsSparkTest {
     flow("costs", "in_kind_usd", "in_kind_usd", ANY, HALF_A_CENT);
     flow("costs", "estimated_usd", "estimated_usd", ANY, HALF_A_CENT);
     flow("costs", "volunteer_hours", "volunteer_hours", ANY, EXACT);
+    flow("costs", "lines_before_index", "lines_before_index", ANY, 0);
+    flow("costs", "before_index_nominal_usd", "before_index_nominal_usd", ANY, HALF_A_CENT);
+    flow("costs", "lines_index_provisional", "lines_index_provisional", ANY, 0);
+    flow("costs", "index_provisional_usd", "index_provisional_usd", ANY, HALF_A_CENT);
     lifetimeCounts();
     flow("failure_rates", "failures", "failures", ANY, 0);
     flow("failure_rates", "device_years", "device_years", ANY, EXACT);

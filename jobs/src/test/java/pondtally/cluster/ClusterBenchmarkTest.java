@@ -163,8 +163,8 @@ class ClusterBenchmarkTest {
                 (int) LocalDate.now().toEpochDay(),
                 OptionalInt.empty(),
                 OptionalInt.empty(),
-                2,
-                new LongTables(tables, false)));
+                2)
+                .with(new LongTables(tables, false)));
     ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
     return tables;
   }

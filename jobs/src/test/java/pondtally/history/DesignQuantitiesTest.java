@@ -32,4 +32,18 @@ class DesignQuantitiesTest {
     // 12.2 m in sections of 3.05 m is four sections, although 40.026 ft / 10.007 ft is not exact.
     assertEquals(4, DesignQuantities.sections(12.2 / 0.3048, 3.05 / 0.3048));
   }
+
+  /** Common practice: pipe comes in 20 ft, panels are 16 ft long and lap by 4 in; no source. */
+  @Test
+  void whatToBuyForADesign() {
+    assertEquals(1, DesignQuantities.stockLengths(20));
+    assertEquals(2, DesignQuantities.stockLengths(20.5));
+    assertEquals(3, DesignQuantities.stockLengths(60));
+    // (16 - 1/3)/pi = 4.99 ft: one panel makes a 5 ft fence; 6 ft take two.
+    assertEquals(1, DesignQuantities.panels(5));
+    assertEquals(2, DesignQuantities.panels(6));
+    assertEquals(2, DesignQuantities.panels(10));
+    assertEquals(15.708 + 1 / 3.0, DesignQuantities.panelFt(5), 0.0005);
+    assertEquals(18.850 + 2 / 3.0, DesignQuantities.panelFt(6), 0.0005);
+  }
 }

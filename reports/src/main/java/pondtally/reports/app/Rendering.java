@@ -5,13 +5,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pondtally.intake.FixMarks;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.chart.ChartSet;
 import pondtally.reports.document.GrantDocument;
 import pondtally.reports.fixlist.FixList;
 import pondtally.reports.fixlist.ReturnMarks;
+import pondtally.reports.geojson.SitesGeoJson;
 import pondtally.reports.page.ReportPage;
+import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.workbook.ProgramWorkbook;
 
@@ -29,6 +32,10 @@ final class Rendering {
     clock.timed("workbook", () -> ProgramWorkbook.write(tables, folder.resolve("program.xlsx")));
     clock.timed(
         "document", () -> GrantDocument.write(tables, charts, drawn, folder.resolve("grant.docx")));
+    Optional<Table> sites = tables.table("sites");
+    if (sites.isPresent()) {
+      SitesGeoJson.write(sites.get(), folder.resolve("sites.geojson"));
+    }
     ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
     clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
   }

@@ -12,10 +12,12 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import pondtally.analysis.Scope;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
 import pondtally.app.JobResult;
 import pondtally.app.LongTables;
+import pondtally.check.UserError;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
 
@@ -31,7 +33,9 @@ import pondtally.table.ResultPackage;
       "Examples:",
       "  pondtally report my-program --out report-2025",
       "  pondtally report my-program --out report-fy25 --from 2024-07-01 --to 2025-06-30",
-      "  pondtally report my-program --out report-2025 --replace"
+      "  pondtally report my-program --out report-2025 --replace",
+      "  pondtally report my-program --out report-2025 --publish 2025",
+      "  pondtally report my-program --out trust-2025 --funder \"Wetland Trust\""
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -63,6 +67,27 @@ final class ReportCommand implements Callable<Integer> {
   private LocalDate to;
 
   @Option(
+      names = "--funder",
+      paramLabel = "F",
+      description = "Only devices with cash from this funder, for its grant attachment.")
+  private String funder;
+
+  @Option(
+      names = "--watershed",
+      paramLabel = "W",
+      description = "Only this watershed: a hydrologic unit code, or the beginning of one.")
+  private String watershed;
+
+  @Option(
+      names = "--publish",
+      paramLabel = "YEAR",
+      description = {
+        "Keep the tables of this report in FOLDER/published/YEAR: later reports say which of these",
+        "figures were restated, and why. Kept once; remove that folder yourself to publish anew."
+      })
+  private Integer publish;
+
+  @Option(
       names = "--contributions",
       description =
           "Write the row-by-row table that `trace` reads, however many devices there are (without this option: up to 100,000).")
@@ -84,11 +109,15 @@ final class ReportCommand implements Callable<Integer> {
     }
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
+    requireToPublish();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
       Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
       LongTables longTables = new LongTables(tablesFolder, contributions);
       JobResult result = clock.time("job", () -> Job.run(request().with(longTables)));
       Optional<TablePackage> tables = write(output.path(), result, clock);
+      if (publish != null) {
+        Published.keep(folder, publish, output.path());
+      }
       output.commit();
       Summary.print(print, result, tables, out, clock);
     } catch (IOException e) {
@@ -97,9 +126,28 @@ final class ReportCommand implements Callable<Integer> {
     return Main.DONE;
   }
 
+  private boolean isWholeProgram() {
+    return funder == null && watershed == null;
+  }
+
+  private void requireToPublish() {
+    if (publish != null) {
+      if (!isWholeProgram()) {
+        throw UserError.usage(
+            "--publish keeps the figures of the whole program. Leave out --funder and --watershed.");
+      }
+      Published.requireNew(folder, publish);
+    }
+  }
+
   private JobRequest request() {
     return new JobRequest(
-        folder, (int) LocalDate.now().toEpochDay(), day(from), day(to), machine.cores());
+            folder,
+            (int) LocalDate.now().toEpochDay(),
+            day(from),
+            day(to),
+            machine.cores())
+        .about(new Scope(funder, watershed));
   }
 
   private static OptionalInt day(LocalDate date) {
@@ -112,6 +160,9 @@ final class ReportCommand implements Callable<Integer> {
       throws IOException {
     Path tables = folder.resolve("tables");
     ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
+    if (isWholeProgram()) {
+      clock.timed("published years", () -> Published.restate(this.folder, tables, result));
+    }
     Optional<TablePackage> opened = Optional.empty();
     if (!tablesOnly) {
       opened = Optional.of(TablePackage.open(tables));

@@ -25,7 +25,8 @@ public final class ChartSet {
           SensitivityChart::figures,
           AcreYearsChart::figures,
           RemovalsChart::figures,
-          SeasonChart::figures);
+          SeasonChart::figures,
+          VisitIntervalChart::figures);
 
   private ChartSet() {}
 

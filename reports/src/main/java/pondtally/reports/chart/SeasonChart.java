@@ -10,6 +10,8 @@ import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.SeasonYear;
 
 /** Failures expected in the next years, with prediction limits. */
 final class SeasonChart {
@@ -48,19 +50,19 @@ final class SeasonChart {
             title,
             List.of(source.cut()),
             IntervalPlot.key(
-                rows, "expected failures with 90% prediction limits", "limits not known"),
+                rows, "expected failures with 95% prediction limits", "limits not known"),
             List.of(panel),
             1,
             List.of(
-                "From the fitted life of each pipe type and the age of each device. Nine years in ten"
-                    + " should fall within the limits if the coming years are like those on record."),
+                "From the failures fitted by pipe type and the age of each device, if each is visited as planned. Nineteen"
+                    + " years in twenty should fall within the limits if the coming years are like those on record."),
             title + ". " + figures + "."));
   }
 
   private static IntervalRow row(Row row) {
     Optional<Estimate> failures = estimate(row);
     return new IntervalRow(
-        row.text("year"),
+        SeasonYear.name(Line.of(row)),
         List.of(
             failures
                 .map(found -> found.measured("failures").replace("likely\u00a0", ""))
@@ -90,7 +92,11 @@ final class SeasonChart {
         .flatMap(
             row ->
                 estimate(row)
-                    .map(found -> row.text("year") + ": " + found.measured("expected failures")))
+                    .map(
+                        found ->
+                            SeasonYear.name(Line.of(row))
+                                + ": "
+                                + found.measured("expected failures")))
         .orElse(NEUTRAL);
   }
 }

@@ -4,18 +4,17 @@ import java.util.stream.Stream;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.view.Convention;
 import pondtally.reports.view.Rows;
+import pondtally.reports.view.WetlandValue;
 
 /** Benefit against the alternative, and what moves it. */
 final class BenefitTables {
 
-  private static final String APART =
-      "To date: what was spent against damage that verified working time avoided. Projected: one new device, looked ahead. The two are never mixed.";
-
   private BenefitTables() {}
 
   static Stream<PageTable> of(TablePackage tables) {
-    return Stream.of(program(tables), groups(tables), sensitivity(tables));
+    return Stream.of(program(tables), groups(tables), sensitivity(tables), wetland(tables));
   }
 
   private static PageTable program(TablePackage tables) {
@@ -34,21 +33,43 @@ final class BenefitTables {
   }
 
   private static Grid columns(Grid grid) {
-    return grid.note(APART)
+    return grid.note(Convention.APART)
+        .note(Convention.RATIO)
+        .note(Convention.BASELINE)
+        .note(
+            "Share of resamples above 1: assumptions fixed; not the chance that the program pays. Empty below 10 site clusters.")
         .head("Basis", "basis", GroupText::words)
         .number("Discount rate, a year", Shape.PERCENT, "discount_rate")
         .number(Shape.ONE, "horizon_years")
-        .number(Shape.DOLLARS, "cost_usd", "benefit_usd", "net_usd")
+        .number(Shape.DOLLARS, "net_usd", "equivalent_annual_usd", "equivalent_annual_net_usd")
+        .number(Shape.DOLLARS, "cost_usd", "benefit_usd")
         .estimate(
             "Benefit per dollar of cost", "ratio", "ratio_lower", "ratio_upper", Estimate::ratio)
         .number(Shape.PERCENT, "chance_above_one")
         .number(Shape.LABEL, "payback_year")
-        .number(Shape.COUNT, "sites", "sites_left_out");
+        .number(Shape.DOLLARS, "break_even_damage_usd", "damage_per_year_usd")
+        .number(Shape.COUNT, "sites", "sites_without_damage", "sites_without_cost");
+  }
+
+  private static PageTable wetland(TablePackage tables) {
+    return Grid.of(tables, "wetland_value", "grouping", "group", "year")
+        .note(WetlandValue.APART)
+        .head("Grouping", "grouping", GroupText::grouping)
+        .group("Group", GroupText::label)
+        .number(Shape.ONE, "acre_years")
+        .number(Shape.DOLLARS, "low_usd_per_acre_year", "high_usd_per_acre_year")
+        .number(Shape.DOLLARS, "low_usd", "high_usd")
+        .head("Source", "source", source -> source)
+        .number(Shape.LABEL, "source_year")
+        .build(
+            "What the kept wetland may be worth, by a published range",
+            Rows.of(tables, "wetland_value").where("year", "all"));
   }
 
   private static PageTable sensitivity(TablePackage tables) {
     return Grid.of(tables, "sensitivity", "assumption")
         .note("One assumption is moved at a time; the others stay at the value used.")
+        .note(Convention.RATIO)
         .head("Assumption", "assumption", GroupText::words)
         .number(Shape.TWO, "low", "base", "high", "ratio_low", "ratio_base", "ratio_high")
         .build(

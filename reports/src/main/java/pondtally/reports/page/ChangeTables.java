@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
@@ -33,6 +34,21 @@ final class ChangeTables {
 
   static boolean isPipeOrWatershed(Row row) {
     return Set.of("pipe", "watershed").contains(row.text("grouping"));
+  }
+
+  /** Figures published before that differ today. */
+  static Stream<PageTable> restated(TablePackage tables) {
+    return Stream.of(
+        figures(
+            tables,
+            "restated",
+            SAY.text("published.table.restated"),
+            row -> row.text("series").equals("restated") && isWhole(row)),
+        figures(
+            tables,
+            "restated",
+            SAY.text("published.table.todate"),
+            row -> row.text("series").equals("to-date")));
   }
 
   /** Figures that differ. */

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.view.FundingRule;
 import pondtally.reports.view.Groups;
 import pondtally.reports.view.Rows;
 
@@ -51,7 +52,9 @@ final class MoneyTables {
   private static Grid amounts(Grid grid) {
     return grid.note(KINDS)
         .number(Shape.DOLLARS, "build_usd", "upkeep_usd", "in_kind_usd", "total_usd")
-        .number(Shape.DOLLARS, "estimated_usd");
+        .number(Shape.DOLLARS, "estimated_usd")
+        .number(Shape.COUNT, "lines_before_index")
+        .words(note -> note, "index_note");
   }
 
   private static PageTable units(TablePackage tables) {
@@ -90,12 +93,12 @@ final class MoneyTables {
   private static PageTable funding(TablePackage tables) {
     Rows rows = Rows.of(tables, "funding");
     return Grid.of(tables, "funding", "funder", "period_start", "period_end")
-        .note(
-            "A volunteer hour's published rate is not by itself allowable match under a federal award (2 CFR 200.306): ask the funder.")
+        .note(FundingRule.EACH_LINE_ONCE)
+        .note(FundingRule.VOLUNTEERS)
         .head("Funder", "funder", funder -> funder)
         .words(date -> date, "period_start", "period_end")
         .number(Shape.DOLLARS, "cash_usd", "in_kind_usd", "volunteer_usd", "award_usd")
-        .number(Shape.DOLLARS, "match_required_usd")
+        .number(Shape.DOLLARS, "match_required_usd", "match_claimed_usd")
         .words(MoneyTables::yesNo, "match_met")
         .build("Who paid, in dollars of the day", rows);
   }

@@ -23,6 +23,7 @@ enum Subject {
       "watershed-funnel",
       "repeat-failures"),
   COST("What it cost", "cost", MoneyTables::of, "cost", "funding"),
+  SHARES("Each funder's part", "shares", ShareTables::of),
   BENEFIT("Benefit against cost", "benefit", BenefitTables::of, "sensitivity", "benefit"),
   OUTCOMES(
       "Wetland, properties and removals",
@@ -33,6 +34,7 @@ enum Subject {
       "removals",
       "properties"),
   SEASON("Next season", "season", SeasonTables::of, "season", "expected", "visit"),
+  PUBLISHED("Published before, and restated", "published", ChangeTables::restated),
   RECORDS("The records behind this", "records", RecordTables::of),
   TESTS("Tests and fitted models", "tests", TestTables::of);
 

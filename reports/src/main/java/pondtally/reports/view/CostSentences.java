@@ -17,6 +17,7 @@ final class CostSentences {
   static List<Sentence> of(TablePackage tables) {
     List<Sentence> sentences = new ArrayList<>();
     spent(tables, sentences);
+    index(tables, sentences);
     volunteers(tables, sentences);
     perUnit(
         tables,
@@ -55,6 +56,17 @@ final class CostSentences {
       return;
     }
     Row row = all.first().get();
+    if (Cells.number(row, "build_usd").isEmpty()
+        && Cells.number(row, "devices_costed").orElse(1) == 0) {
+      sentences.add(
+          Sentence.of("What the program cost is not known: ")
+              .cell(all, Cells.count(row, "devices_costed"), "devices_costed")
+              .say(" of ")
+              .cell(all, Cells.count(row, "devices", "devices"), "devices")
+              .say(" have a record of what building cost, and no other cost is recorded.")
+              .build());
+      return;
+    }
     sentences.add(
         Sentence.of("Recorded so far: ")
             .cell(all, dollars(row, "build_usd"), "build_usd")
@@ -72,6 +84,40 @@ final class CostSentences {
 
   private static String dollars(Row row, String column) {
     return Missing.orNotKnown(Cells.number(row, column), NumberText::dollars);
+  }
+
+  /** Dollars that the price index cannot place, or not yet for good. */
+  private static void index(TablePackage tables, List<Sentence> sentences) {
+    Rows all = whole(tables, "costs");
+    all.first()
+        .ifPresent(
+            row -> {
+              double before = Cells.number(row, "lines_before_index").orElse(0);
+              if (before > 0) {
+                sentences.add(
+                    Sentence.of("")
+                        .cell(
+                            all,
+                            NumberText.count((long) before, "cost lines"),
+                            "lines_before_index")
+                        .say(" (")
+                        .cell(
+                            all,
+                            dollars(row, "before_index_nominal_usd"),
+                            "before_index_nominal_usd")
+                        .say(
+                            " as paid) lie before the first year of the price index: what they are worth today is not known, and they are in no sum.")
+                        .build());
+              }
+              if (Cells.number(row, "lines_index_provisional").orElse(0) > 0) {
+                sentences.add(
+                    Sentence.of("Of this, ")
+                        .cell(all, dollars(row, "index_provisional_usd"), "index_provisional_usd")
+                        .say(
+                            " is index-provisional: the price index of its year is not final, so that it may still change a little.")
+                        .build());
+              }
+            });
   }
 
   private static void volunteers(TablePackage tables, List<Sentence> sentences) {

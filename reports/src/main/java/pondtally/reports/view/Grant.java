@@ -18,7 +18,8 @@ public final class Grant {
   public static String title(TablePackage tables) {
     String region = tables.fact("region");
     return (region.isEmpty() ? "Beaver coexistence program" : region)
-        + ": figures for a grant application";
+        + ": figures for a grant application"
+        + ScopeSentences.suffix(tables);
   }
 
   /** Period and data cut in words. */
@@ -53,6 +54,7 @@ public final class Grant {
     }
     sections.addAll(GrantOutcomes.of(tables));
     sections.addAll(GrantCost.of(tables));
+    GrantShare.of(tables).ifPresent(sections::add);
     GrantFunding.of(tables).ifPresent(sections::add);
     sections.add(GrantEvidence.of(tables));
     GrantSeason.of(tables).ifPresent(sections::add);

@@ -25,9 +25,7 @@ final class GrantFunding {
     for (Row row : all.list()) {
       met(key(all, row, named), row, name(row, named), sentences);
     }
-    sentences.add(
-        GrantCells.words(
-            "Each cost line counts once. A volunteer hour's published rate is not by itself allowable match under a federal award (2 CFR 200.306): ask the awarding agency before claiming it."));
+    sentences.add(GrantCells.words(FundingRule.EACH_LINE_ONCE + " " + FundingRule.VOLUNTEERS));
     List<GrantTable> shown = new ArrayList<>();
     table(all, named)
         .addTo(

@@ -22,7 +22,7 @@ final class GrantSeason {
         .addTo(
             shown,
             "One row for each coming year: expected failures, visits, hours and dollars.",
-            "Expected, not promised. Likely: 90% prediction limits. Holds if devices go on failing as they have and none is added.");
+            "Expected, not promised. Likely: 95% prediction limits. Holds if devices go on failing as they have and none is added.");
     return sentences.isEmpty() && shown.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -49,7 +49,7 @@ final class GrantSeason {
             year -> {
               Rows at = all.where("year", year);
               table.row(
-                  GrantCells.words(year),
+                  GrantCells.words(SeasonYear.name(at.lines().get(0))),
                   GrantCells.estimate(at, Estimate::rate, "expected_failures", "lower", "upper"),
                   GrantCells.cell(at, "visits", v -> NumberText.decimal(v, 0)),
                   GrantCells.cell(at, "hours", v -> NumberText.decimal(v, 0)),

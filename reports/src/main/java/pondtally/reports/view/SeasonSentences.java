@@ -1,5 +1,6 @@
 package pondtally.reports.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pondtally.reports.table.Row;
@@ -17,20 +18,22 @@ final class SeasonSentences {
         all.list().stream()
             .filter(row -> Cells.number(row, "expected_failures").isPresent())
             .min(java.util.Comparator.comparing(row -> row.text("year")));
-    return next.map(row -> List.of(sentence(all.where("year", row.text("year")), row)))
-        .orElse(List.of());
+    List<Sentence> sentences = new ArrayList<>();
+    next.ifPresent(row -> sentences.add(sentence(all.where("year", row.text("year")), row)));
+    PlanSentences.addTo(sentences, tables);
+    return sentences;
   }
 
   private static Sentence sentence(Rows at, Row row) {
     Sentence.Builder text =
-        Sentence.of("Expected in " + row.text("year") + ": ")
+        Sentence.of("Expected in " + SeasonYear.name(Line.of(row)) + ": ")
             .cell(
                 at,
                 NumberText.measured(
                     Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
                 "expected_failures");
     if (Cells.number(row, "lower").isPresent() && Cells.number(row, "upper").isPresent()) {
-      text.say(" (9 times in 10 between ")
+      text.say(" (19 times in 20 between ")
           .cell(at, whole(row, "lower") + " and " + whole(row, "upper"), "lower", "upper")
           .say(")");
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
+import pondtally.reports.text.Messages;
 
 /**
  * What a board member reads first: sections of sentences, each figure with its count and limits.
@@ -15,9 +16,11 @@ public final class Summary {
   /** The title of the reports, with the region where it is set. */
   public static String title(TablePackage tables) {
     String region = tables.fact("region");
-    return region.isEmpty()
-        ? "Beaver coexistence program: annual figures"
-        : region + ": annual figures of the beaver coexistence program";
+    String title =
+        region.isEmpty()
+            ? "Beaver coexistence program: annual figures"
+            : region + ": annual figures of the beaver coexistence program";
+    return title + ScopeSentences.suffix(tables);
   }
 
   /** The sections in reading order; a subject without tables is left out. */
@@ -28,9 +31,11 @@ public final class Summary {
     add(sections, "How long devices last", SurvivalSentences.of(tables));
     add(sections, "What fails, and where", FailureSentences.of(tables));
     add(sections, "What it cost", CostSentences.of(tables));
+    add(sections, "Each funder's part", ShareSentences.of(tables));
     add(sections, "Benefit against cost", BenefitSentences.of(tables));
     add(sections, "Wetland, properties and removals", OutcomeSentences.of(tables));
     add(sections, "Next season", SeasonSentences.of(tables));
+    add(sections, Messages.english().text("published.heading"), PublishedSentences.of(tables));
     add(sections, "The records behind this", DataSentences.of(tables));
     return sections;
   }
@@ -61,6 +66,7 @@ public final class Summary {
     cover.say("\"Likely\" gives the 95% limits: what the records can rule out lies outside them.");
     List<Sentence> all = new ArrayList<>();
     all.add(cover.build());
+    all.addAll(ScopeSentences.of(tables));
     dollars(tables, all);
     return all;
   }

@@ -1,11 +1,17 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.Convention;
+import pondtally.reports.view.FundingRule;
 import pondtally.reports.view.Rows;
+import pondtally.reports.view.WetlandValue;
 
 /** Benefit against cost, what moves it, and who paid. */
 final class BenefitSheets {
+
+  private static final OptionalDouble ONE = OptionalDouble.of(1);
 
   private BenefitSheets() {}
 
@@ -15,20 +21,29 @@ final class BenefitSheets {
             .add("grouping", "group", "basis")
             .add("discount_rate")
             .format(Format.SHARE)
-            .add("horizon_years", "cost_usd", "benefit_usd")
+            .add("horizon_years")
             .add("net_usd")
             .live(Formula.difference("benefit_usd", "cost_usd"))
+            .add("equivalent_annual_usd", "equivalent_annual_net_usd")
+            .add("cost_usd", "benefit_usd")
             .add("ratio")
             .live(Formula.ratio("benefit_usd", "cost_usd", 1))
             .add("ratio_lower", "ratio_upper", "chance_above_one", "payback_year")
-            .add(
-                "equivalent_annual_usd", "break_even_damage_usd", "sites", "sites_left_out", "fit");
+            .add("break_even_damage_usd", "sites", "sites_left_out")
+            .add("sites_without_damage", "sites_without_cost", "clusters")
+            .add("resamples", "undefined_resamples", "damage_per_year_usd")
+            .add("build_usd", "visit_usd", "repair_usd", "replacement_usd")
+            .add("replaced_share")
+            .format(Format.SHARE)
+            .add("fit", "taken_from_all");
     book.add(
         TableSheet.of(
                 "Benefit and cost",
                 "Benefit against the alternative",
                 List.of(
-                    "To date: what was spent against damage that verified working time avoided. Projected: one new device, looked ahead. The two are never mixed.",
+                    Convention.APART,
+                    Convention.RATIO,
+                    Convention.BASELINE,
                     "The share of resamples above 1 holds the assumptions fixed; it is not the chance that the program pays."),
                 columns,
                 Rows.of(tables, "benefit_cost").lines())
@@ -44,9 +59,31 @@ final class BenefitSheets {
         TableSheet.of(
             "Sensitivity",
             "How the benefit-cost ratio moves with each assumption",
-            List.of("One assumption is moved at a time; the others stay at the value used."),
+            List.of(
+                "One assumption is moved at a time; the others stay at the value used.",
+                Convention.RATIO),
             columns,
             Rows.of(tables, "sensitivity").lines()));
+  }
+
+  static void wetlandValue(Book book, TablePackage tables) {
+    Columns columns =
+        Columns.of(tables, "wetland_value")
+            .add("grouping", "group", "year", "acre_years")
+            .add("low_usd_per_acre_year", "high_usd_per_acre_year")
+            .add("low_usd")
+            .live(Formula.product(List.of("acre_years", "low_usd_per_acre_year"), "", ONE))
+            .add("high_usd")
+            .live(Formula.product(List.of("acre_years", "high_usd_per_acre_year"), "", ONE))
+            .add("source", "source_year");
+    book.add(
+        TableSheet.of(
+                "Value of wetland",
+                "What the kept wetland may be worth, by a published range",
+                List.of(WetlandValue.APART),
+                columns,
+                Rows.of(tables, "wetland_value").lines())
+            .withKeyColumns(2));
   }
 
   static void funding(Book book, TablePackage tables) {
@@ -70,7 +107,8 @@ final class BenefitSheets {
             "Who paid",
             "Who paid, in dollars of the day",
             List.of(
-                "A volunteer hour's published rate is not by itself allowable match under a federal award (2 CFR 200.306): ask the funder.",
+                FundingRule.EACH_LINE_ONCE,
+                FundingRule.VOLUNTEERS,
                 "Match counts in-kind, volunteer and other-source cash claimed against the award."),
             columns,
             Rows.of(tables, "funding").lines()));

@@ -57,9 +57,9 @@ final class Book {
     }
   }
 
-  /** Names of the table sheets so far, in their order. */
+  /** Names of the sheets so far, in their order. */
   List<String> sheetNames() {
-    return List.copyOf(places.keySet());
+    return plans.stream().map(Book::name).toList();
   }
 
   /** Adds a table sheet, and further sheets where it is too long for one. */
@@ -73,6 +73,10 @@ final class Book {
       places.put(part.name(), place);
       parts.computeIfAbsent(sheet.name(), name -> new ArrayList<>()).add(place);
     }
+  }
+
+  void add(ModelSheet model) {
+    plans.add(model);
   }
 
   void add(NamedCell name) {
@@ -121,17 +125,25 @@ final class Book {
       if (plan instanceof ProseSheet prose) {
         XSSFSheet sheet = book.getSheet(prose.name());
         new ProseWriter(styles).write(sheet, prose);
-        properties.page(sheet, false, false);
+        properties.page(sheet, false, 0);
+      } else if (plan instanceof ModelSheet model) {
+        XSSFSheet sheet = book.getSheet(ModelSheet.NAME);
+        new ModelWriter(sheet, styles, model).write();
+        properties.page(sheet, true, 1);
       } else if (plan instanceof Place place) {
         XSSFSheet sheet = book.getSheet(place.sheet().name());
         new TableHead(sheet, place, styles, refs(place)).write();
         boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
-        properties.page(sheet, true, onePage);
+        int pages = place.sheet().pages();
+        properties.page(sheet, pages == 0, pages == 0 && onePage ? 1 : pages);
       }
     }
   }
 
   private static String name(Object plan) {
+    if (plan instanceof ModelSheet) {
+      return ModelSheet.NAME;
+    }
     return plan instanceof ProseSheet prose ? prose.name() : ((Place) plan).sheet().name();
   }
 

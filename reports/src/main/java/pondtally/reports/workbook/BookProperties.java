@@ -41,12 +41,21 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
    * @param onePage also as high as the page, so that a chart is not cut
    */
   public void page(XSSFSheet sheet, boolean landscape, boolean onePage) {
+    page(sheet, landscape, onePage ? 1 : 0);
+  }
+
+  /**
+   * Sets up printing: as wide as the page, with a footer.
+   *
+   * @param pages that it may take; 0 for as many as it needs
+   */
+  public void page(XSSFSheet sheet, boolean landscape, int pages) {
     PrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
     print.setLandscape(landscape);
     sheet.setFitToPage(true);
     print.setFitWidth((short) 1);
-    print.setFitHeight((short) (onePage ? 1 : 0));
+    print.setFitHeight((short) pages);
     // Otherwise some programs take the printer's own scale.
     sheet.getCTWorksheet().getPageSetup().setUsePrinterDefaults(false);
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN_INCHES);

@@ -84,6 +84,7 @@ final class CostSheets {
         .add("total_usd")
         .live(Formula.sum("build_usd", "upkeep_usd", "in_kind_usd"))
         .total()
+        .add("lines_before_index", "lines_index_provisional", "index_note")
         .add("estimated_usd")
         .total()
         .add("volunteer_hours")

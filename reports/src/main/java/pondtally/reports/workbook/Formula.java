@@ -59,6 +59,34 @@ interface Formula {
         });
   }
 
+  /** One column over the sum of several, unknown where that is 0. */
+  static Formula share(String part, String... of) {
+    return of(
+        refs -> orUnknown(refs.cell(part) + "/" + sum(of).text(refs)),
+        line -> {
+          double all = sum(of).value(line).orElse(0);
+          OptionalDouble own = line.number(part);
+          return own.isEmpty() || all == 0
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(own.getAsDouble() / all);
+        });
+  }
+
+  /** The first two columns multiplied and, where both are known, the other two, added up. */
+  static Formula productSum(String a, String b, String c, String d) {
+    return of(
+        refs ->
+            orUnknown(
+                "%s*%s+SUM(%s)*SUM(%s)"
+                    .formatted(refs.cell(a), refs.cell(b), refs.cell(c), refs.cell(d))),
+        line ->
+            line.number(a).isEmpty() || line.number(b).isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                    line.number(a).getAsDouble() * line.number(b).getAsDouble()
+                        + line.number(c).orElse(0) * line.number(d).orElse(0)));
+  }
+
   /**
    * The product of columns and named cells.
    *

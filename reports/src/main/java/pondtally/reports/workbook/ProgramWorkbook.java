@@ -38,6 +38,7 @@ public final class ProgramWorkbook {
   }
 
   private static void subjects(Book book, TablePackage tables) {
+    book.when(tables, "wetland", FiveYearSheet::addTo);
     book.when(tables, "devices", StateSheets::states);
     book.when(tables, "failure_rates", RateSheets::watersheds);
     book.when(tables, "failure_rates", RateSheets::pipes);
@@ -50,19 +51,34 @@ public final class ProgramWorkbook {
     book.when(tables, "cost_effectiveness", UnitCostSheets::perProperty);
     book.when(tables, "cost_effectiveness", UnitCostSheets::all);
     book.when(tables, "benefit_cost", BenefitSheets::benefit);
+    book.when(tables, "benefit_years", ModelSheet::addTo);
     book.when(tables, "sensitivity", BenefitSheets::sensitivity);
+    book.when(tables, "wetland_value", BenefitSheets::wetlandValue);
     book.when(tables, "wetland", WetlandSheets::byWatershed);
     book.when(tables, "wetland", WetlandSheets::byYear);
     book.when(tables, "removals_avoided", RemovalSheet::addTo);
     book.when(tables, "properties", PropertySheets::byType);
     book.when(tables, "properties", PropertySheets::byWatershed);
     book.when(tables, "funding", BenefitSheets::funding);
+    book.when(tables, "funder_shares", ShareSheets::shares);
     book.when(tables, "season_forecast", SeasonSheets::forecast);
-    book.when(tables, "worklist", SeasonSheets::worklist);
-    book.when(tables, "visit_interval", SeasonSheets::interval);
+    book.when(tables, "season_forecast", SeasonSheets::byGroup);
+    book.when(tables, "worklist", WorklistSheets::all);
+    book.when(tables, "worklist", WorklistSheets::printed);
+    book.when(tables, "buying_list", SeasonSheets::buying);
+    book.when(tables, "visit_interval", IntervalSheets::best);
+    book.when(tables, "visit_interval_curve", IntervalSheets::curve);
+    book.when(tables, "requests", OfficeSheets::requests);
+    book.when(tables, "lapses", OfficeSheets::lapses);
+    book.when(tables, "program_expenses", OfficeSheets::expenses);
   }
 
   private static void records(Book book, TablePackage tables) {
+    book.when(
+        tables,
+        "restated",
+        (b, t) ->
+            ChangeSheets.figures(b, t, "restated", "Published before", "published.table.all"));
     book.when(tables, "devices", StateSheets::devices);
     book.when(tables, "sites", StateSheets::sites);
     book.when(tables, "row_account", CheckSheets::account);

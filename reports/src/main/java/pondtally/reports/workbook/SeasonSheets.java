@@ -5,10 +5,12 @@ import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
-import pondtally.reports.view.Setting;
 
 /** Next season: what it will take, where to drive first, how often to visit. */
 final class SeasonSheets {
+
+  private static final String LIMITS =
+      "Failures that visits find, if every device is visited as planned. The limits hold them with a chance of 95%, if devices go on failing as they have.";
 
   private SeasonSheets() {}
 
@@ -17,21 +19,32 @@ final class SeasonSheets {
     Columns columns =
         Columns.of(tables, "season_forecast")
             .add("year")
+            .heading("Year ahead")
             .width(24)
-            .add("expected_failures")
+            .add("first_day", "last_day", "expected_failures")
             .format(Format.ONE)
             .total()
             .add("lower")
-            .heading("Failures, lower limit (90%)")
+            .heading("Failures, lower limit (95%)")
             .format(Format.COUNT)
             .add("upper")
-            .heading("Failures, upper limit (90%)")
+            .heading("Failures, upper limit (95%)")
             .format(Format.COUNT)
+            .add("repairs")
+            .format(Format.ONE)
+            .total()
+            .add("replacements")
+            .format(Format.ONE)
+            .total()
             .add("visits")
             .format(Format.COUNT)
             .total()
             .add("hours")
             .format(Format.COUNT)
+            .total()
+            .add("crew_days")
+            .live(Formula.product(List.of("hours"), "/8", OptionalDouble.of(1.0 / 8)))
+            .format(Format.ONE)
             .total()
             .add("cost_usd")
             .total()
@@ -46,7 +59,8 @@ final class SeasonSheets {
             "Next season",
             "What the next years are expected to take",
             List.of(
-                "Limits hold the failures of the year with a chance of 90%, if devices go on failing as they have."),
+                LIMITS,
+                "A crew's day is eight hours at devices; travel comes on top. No device is added or retired."),
             columns,
             lines);
     book.add(lines.isEmpty() ? sheet : sheet.withCharts(chart(lines.size())));
@@ -54,8 +68,8 @@ final class SeasonSheets {
 
   private static ChartPlan chart(int years) {
     return new ChartPlan(
-        "Expected failures by year, with 90% limits",
-        "Bars: expected failures in each coming year, lines: 90% prediction limits. Figures: the table on this sheet.",
+        "Expected failures by year, with 95% limits",
+        "Bars: expected failures in each coming year, lines: 95% prediction limits. Figures: the table on this sheet.",
         ChartPlan.Kind.COLUMNS,
         "Year",
         "Failures",
@@ -65,41 +79,45 @@ final class SeasonSheets {
                 .withLimits("minus", "plus")));
   }
 
-  static void worklist(Book book, TablePackage tables) {
-    String days = tables.fact("revisit_every_days");
-    OptionalDouble part =
-        days.isEmpty()
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(Double.parseDouble(days) / Setting.DAYS_PER_YEAR);
+  static void byGroup(Book book, TablePackage tables) {
+    List<Line> lines =
+        Rows.of(tables, "season_forecast")
+            .where("year", "1")
+            .only(row -> !row.text("grouping").equals("all"))
+            .lines();
     Columns columns =
-        Columns.of(tables, "worklist")
-            .add("rank", "device_id", "site_id", "watershed", "last_visit_on", "days_overdue")
-            .add("chance_failed", "properties", "acres", "damage_per_year_usd", "expected_loss_usd")
-            .live(
-                Formula.product(
-                    List.of("chance_failed", "damage_per_year_usd"),
-                    "*Revisit_every_days/Days_per_year",
-                    part))
-            .total();
+        Columns.of(tables, "season_forecast").add("grouping", "group", "devices", "devices_failed");
+    columns.add("expected_failures").format(Format.ONE).add("lower", "upper").format(Format.COUNT);
+    columns.add("repairs").format(Format.ONE).add("replacements").format(Format.ONE);
+    columns.add("visits", "hours").format(Format.COUNT).add("crew_days").format(Format.ONE);
+    columns.add("cost_usd", "cost_lower", "cost_upper", "fit", "borrowed");
     book.add(
         TableSheet.of(
-                "Worklist",
-                "Where to drive first",
+                "Next season by group",
+                "What the next year is expected to take, by pipe type and watershed",
                 List.of(
-                    "In order of expected loss: chance that the device has failed, times the yearly damage at stake, until the next planned visit. Devices without recorded damage follow, by acres."),
+                    LIMITS, "Devices stand in a pipe type and in a watershed: do not add the two."),
                 columns,
-                Rows.of(tables, "worklist").lines())
+                lines)
             .withKeyColumns(2));
   }
 
-  static void interval(Book book, TablePackage tables) {
+  static void buying(Book book, TablePackage tables) {
+    Columns columns = Columns.of(tables, "buying_list").add("pipe", "item", "unit").width(18);
+    columns.add("replacements").format(Format.TWO).add("per_replacement").format(Format.TWO);
+    columns.add("repairs").format(Format.TWO).add("per_repair").format(Format.TWO);
+    columns.add("expected_quantity").format(Format.TWO);
+    columns.live(Formula.productSum("replacements", "per_replacement", "repairs", "per_repair"));
+    columns.add("buy", "to_have");
     book.add(
         TableSheet.of(
-                "Visit interval",
-                "Days between visits that cost least",
-                List.of("Cost of visits and of unnoticed downtime together."),
-                Columns.of(tables, "visit_interval").addAll(),
-                Rows.of(tables, "visit_interval").lines())
+                "Buying list",
+                "What to buy for next season's repairs and replacements",
+                List.of(
+                    "Replacements are built like the devices in service: pipe comes in lengths of 20 ft, n sections take n - 1 couplers, a panel of 16 ft laps by 1/3 ft.",
+                    "Buy: what is expected, in whole units. To have: enough in 19 years of 20. What repairs took is counted only where partners keep lines of it."),
+                columns,
+                Rows.of(tables, "buying_list").lines())
             .withKeyColumns(2));
   }
 }

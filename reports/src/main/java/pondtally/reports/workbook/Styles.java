@@ -37,6 +37,7 @@ public final class Styles {
   private final Map<Format, CellStyle> plain = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> quoted = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> totals = new EnumMap<>(Format.class);
+  private final Map<Format, CellStyle> inputs = new EnumMap<>(Format.class);
   private final CellStyle totalUnknown;
   private final CellStyle title;
   private final CellStyle note;
@@ -97,6 +98,21 @@ public final class Styles {
   CellStyle text(Format format, boolean looksLikeFormula) {
     Format text = format.isText() ? format : Format.TEXT;
     return looksLikeFormula ? quoted.get(text) : plain.get(text);
+  }
+
+  /** A cell that the reader may change: framed, not told by color alone. */
+  CellStyle input(Format format) {
+    return inputs.computeIfAbsent(format, this::inputLook);
+  }
+
+  private CellStyle inputLook(Format format) {
+    CellStyle style = data(format);
+    style.setFont(bold(NORMAL_POINTS));
+    style.setBorderTop(BorderStyle.MEDIUM);
+    style.setBorderBottom(BorderStyle.MEDIUM);
+    style.setBorderLeft(BorderStyle.MEDIUM);
+    style.setBorderRight(BorderStyle.MEDIUM);
+    return style;
   }
 
   /** "Not known" among the totals. */

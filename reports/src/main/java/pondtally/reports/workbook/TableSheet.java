@@ -12,6 +12,7 @@ import pondtally.reports.view.Line;
  * @param keyColumns columns that stay in sight when the sheet is moved sideways
  * @param lines in their order
  * @param charts beside or under the table
+ * @param pages that it is printed on; 0 where it takes as many as it needs
  */
 record TableSheet(
     String name,
@@ -20,19 +21,25 @@ record TableSheet(
     int keyColumns,
     List<TableColumn> columns,
     List<Line> lines,
-    List<ChartPlan> charts) {
+    List<ChartPlan> charts,
+    int pages) {
 
   static TableSheet of(
       String name, String title, List<String> notes, Columns columns, List<Line> lines) {
-    return new TableSheet(name, title, notes, 1, columns.list(), lines, List.of());
+    return new TableSheet(name, title, notes, 1, columns.list(), lines, List.of(), 0);
   }
 
   TableSheet withKeyColumns(int number) {
-    return new TableSheet(name, title, notes, number, columns, lines, charts);
+    return new TableSheet(name, title, notes, number, columns, lines, charts, pages);
   }
 
   TableSheet withCharts(ChartPlan... plans) {
-    return new TableSheet(name, title, notes, keyColumns, columns, lines, List.of(plans));
+    return new TableSheet(name, title, notes, keyColumns, columns, lines, List.of(plans), pages);
+  }
+
+  /** Printed on so many upright pages, however long it is. */
+  TableSheet onPages(int number) {
+    return new TableSheet(name, title, notes, keyColumns, columns, lines, charts, number);
   }
 
   boolean hasTotals() {
@@ -42,6 +49,13 @@ record TableSheet(
   /** The same sheet with other lines, for a table that goes on in further sheets. */
   TableSheet part(String partName, List<String> partNotes, List<Line> partLines, boolean first) {
     return new TableSheet(
-        partName, title, partNotes, keyColumns, columns, partLines, first ? charts : List.of());
+        partName,
+        title,
+        partNotes,
+        keyColumns,
+        columns,
+        partLines,
+        first ? charts : List.of(),
+        pages);
   }
 }

@@ -1,5 +1,6 @@
 package pondtally.reports.chart;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -678,7 +679,11 @@ final class InventedProgram {
           "group",
           "all",
           "year",
-          year,
+          year - 2025,
+          "first_day",
+          LocalDate.of(year, 1, 1),
+          "last_day",
+          LocalDate.of(year, 12, 31),
           "expected_failures",
           expected,
           "lower",

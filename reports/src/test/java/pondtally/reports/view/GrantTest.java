@@ -58,7 +58,7 @@ class GrantTest {
       rest =
           rest.replaceAll(
               "95%|99\\.8%|100 device-years|1[02].in|3.years|202[1-8]|(January|December).\\d+,|"
-                  + "360.days|9 times in 10|sides of 1|the 4 large|990[12]0[12]0[1-4]|2 CFR 200.306",
+                  + "360.days|19 times in 20|sides of 1|the 4 large|990[12]0[12]0[1-4]|2 CFR 200.306",
               "");
       assertFalse(FigureLookup.NUMBER.matcher(rest).find(), rest);
     }

@@ -61,6 +61,7 @@ class ProgramWorkbookTest {
     assertEquals(
         List.of(
             "Summary",
+            "Five years",
             "State of devices",
             "Watersheds",
             "Pipe types",
@@ -81,7 +82,15 @@ class ProgramWorkbookTest {
             "Properties by watershed",
             "Who paid",
             "Next season",
+            "Next season by group",
             "Worklist",
+            "Worklist to print",
+            "Buying list",
+            "Visit interval",
+            "Visit interval curve",
+            "Requests",
+            "Agreements and permits",
+            "Program expenses",
             "Tests",
             "Devices",
             "Sites",
@@ -217,7 +226,7 @@ class ProgramWorkbookTest {
         charts++;
       }
     }
-    assertEquals(13, charts);
+    assertEquals(14, charts);
   }
 
   @Test

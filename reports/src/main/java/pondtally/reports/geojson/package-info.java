@@ -1,0 +1,2 @@
+/** Sites for mapping tools. */
+package pondtally.reports.geojson;

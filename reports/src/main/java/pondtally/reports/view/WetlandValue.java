@@ -1,0 +1,55 @@
+package pondtally.reports.view;
+
+import java.util.Optional;
+import pondtally.reports.table.Row;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Missing;
+import pondtally.reports.text.NumberText;
+
+/**
+ * What the kept wetland may be worth by a published range, where {@code program.yaml} names one: a
+ * line of its own, never in a ratio.
+ */
+public final class WetlandValue {
+
+  /** Stands wherever the range is shown. */
+  public static final String APART =
+      "A published range per acre-year times the acre-years kept, with its source; not part of any net benefit or ratio.";
+
+  private WetlandValue() {}
+
+  /** The range for the whole program up to the end of the period; empty where it is off. */
+  static Optional<Sentence> sentence(TablePackage tables) {
+    Rows at = Rows.of(tables, "wetland_value").where("grouping", "all").where("year", "all");
+    return at.first().map(row -> sentence(tables, at, row));
+  }
+
+  private static Sentence sentence(TablePackage tables, Rows at, Row row) {
+    Sentence.Builder text =
+        Sentence.of("Apart from these figures: the wetland kept may be worth ")
+            .cell(at, dollars(row, "low_usd"), "low_usd")
+            .say(" to ")
+            .cell(at, dollars(row, "high_usd"), "high_usd")
+            .say(", ");
+    return text.cell(
+            at,
+            Missing.orNotKnown(Cells.number(row, "acre_years"), NumberText::acreYears),
+            "acre_years")
+        .say(" at ")
+        .cell(at, dollars(row, "low_usd_per_acre_year"), "low_usd_per_acre_year")
+        .say(" to ")
+        .cell(at, dollars(row, "high_usd_per_acre_year"), "high_usd_per_acre_year")
+        .say(" an acre and year (")
+        .cell(at, row.text("source"), "source")
+        .say(", dollars of ")
+        .cell(at, row.text("source_year"), "source_year")
+        .say(" brought to dollars of ")
+        .fact("base_year", tables.fact("base_year"))
+        .say("). It is in no ratio.")
+        .build();
+  }
+
+  private static String dollars(Row row, String column) {
+    return Missing.orNotKnown(Cells.number(row, column), NumberText::dollars);
+  }
+}

@@ -1,0 +1,74 @@
+package pondtally.reports.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.Line;
+import pondtally.reports.view.Rows;
+
+/** The last five fiscal years side by side: wetland, properties, failures and costs. */
+final class FiveYearSheet {
+
+  private static final int YEARS = 5;
+
+  private FiveYearSheet() {}
+
+  static void addTo(Book book, TablePackage tables) {
+    List<Line> lines = lines(tables);
+    if (lines.isEmpty()) {
+      return;
+    }
+    Columns columns = Columns.of(tables, "wetland").add("year").heading("Fiscal year").width(24);
+    columns.beside("failure_rates").add("devices", "failures").total();
+    columns.add("device_years").total().add("per_100_device_years");
+    columns.live(Formula.ratio("failure_rates.failures", "failure_rates.device_years", 100));
+    columns.add("lower", "upper");
+    columns.beside("wetland").add("acres_retained_verified").add("acre_years").total();
+    columns.beside("properties").add("properties_protected").add("property_years").total();
+    columns.beside("costs").add("build_usd").total().add("upkeep_usd").total();
+    columns.add("in_kind_usd").total();
+    columns.beside("program_expenses").add("cash_usd").heading(expenses(tables)).total();
+    book.add(
+        TableSheet.of(
+            "Five years",
+            "The last five fiscal years",
+            List.of(
+                "A fiscal year is named by the calendar year in which it ends; every day belongs to exactly one. Acres are a stock at the end of the year and are not added up.",
+                "A property can be protected in each year, so properties are not added up either. The last year goes to the data cut."),
+            columns,
+            lines));
+  }
+
+  private static String expenses(TablePackage tables) {
+    return "Program expenses, cash (" + (tables.fact("base_year") + " USD").trim() + ")";
+  }
+
+  private static List<Line> lines(TablePackage tables) {
+    Map<String, Map<String, Line>> byTable = new TreeMap<>();
+    for (String table : List.of("failure_rates", "wetland", "costs")) {
+      byTable.put(table, all(tables, table).by("year"));
+    }
+    byTable.put("properties", all(tables, "properties").where("property_type", "all").by("year"));
+    byTable.put(
+        "program_expenses", Rows.of(tables, "program_expenses").where("kind", "all").by("year"));
+    TreeSet<String> years = new TreeSet<>();
+    byTable.values().forEach(table -> years.addAll(table.keySet()));
+    years.remove("all");
+    List<Line> lines = new ArrayList<>();
+    for (String year : years) {
+      Line line = Line.of(Map.of("year", year));
+      for (Map.Entry<String, Map<String, Line>> table : byTable.entrySet()) {
+        line = line.beside(table.getKey(), table.getValue().get(year));
+      }
+      lines.add(line);
+    }
+    return lines.subList(Math.max(0, lines.size() - YEARS), lines.size());
+  }
+
+  private static Rows all(TablePackage tables, String table) {
+    return Rows.of(tables, table).where("grouping", "all").where("group", "all");
+  }
+}
