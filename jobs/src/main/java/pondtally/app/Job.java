@@ -1,6 +1,7 @@
 package pondtally.app;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import pondtally.check.IssueBook;
@@ -30,7 +31,10 @@ public final class Job {
    * @throws UserError when the input cannot be used
    */
   public static JobResult run(JobRequest request) {
-    return inSession(request, Job::run);
+    return inSession(
+        request,
+        (spark, asked, settings, program) ->
+            run(spark, asked, settings, program, UnaryOperator.identity()));
   }
 
   /**
@@ -51,8 +55,7 @@ public final class Job {
 
   private static <T> T inSession(JobRequest request, Task<T> task) {
     ProgramSettings settings = SettingsFile.read(request.folder());
-    ProgramFiles found = ProgramFolder.open(request.folder());
-    ProgramFiles program = found.with(FixLists.applied(found.files()));
+    ProgramFiles program = program(request);
     try (Session session = Session.local(request.cores())) {
       return task.run(session.spark(), request, settings, program);
     } catch (RuntimeException e) {
@@ -71,11 +74,36 @@ public final class Job {
     return CheckStage.run(inputs, HistoryStage.clusters(spark, inputs), run.checks());
   }
 
+  /**
+   * Runs the job in a session of a cluster.
+   *
+   * @param forTasks the file as the machines of the cluster find it
+   */
+  static JobResult run(Session session, JobRequest request, UnaryOperator<InputFile> forTasks) {
+    ProgramSettings settings = SettingsFile.read(request.folder());
+    ProgramFiles program = program(request);
+    try {
+      return run(session.spark(), request, settings, program, forTasks);
+    } catch (RuntimeException e) {
+      throw unwrapped(e);
+    }
+  }
+
+  private static ProgramFiles program(JobRequest request) {
+    ProgramFiles found = ProgramFolder.open(request.folder());
+    return found.with(FixLists.applied(found.files()));
+  }
+
   private static JobResult run(
-      JavaSparkContext spark, JobRequest request, ProgramSettings settings, ProgramFiles program) {
+      JavaSparkContext spark,
+      JobRequest request,
+      ProgramSettings settings,
+      ProgramFiles program,
+      UnaryOperator<InputFile> forTasks) {
     List<InputFile> files = program.files();
     IntakeSettings intake = new IntakeSettings(request.today());
-    Inputs inputs = IntakeStage.read(spark, program, intake);
+    Inputs inputs =
+        IntakeStage.read(spark, program.with(files.stream().map(forTasks).toList()), intake);
     UsableInput.require(request.folder(), files, inputs.reports());
     RunSettings run =
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.stream.Stream;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
+import pondtally.check.UserError;
 
 /**
  * A Spark context on this machine: quiet, without its web page, bound to loopback, with a private
@@ -41,6 +42,25 @@ final class Session implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException("no temporary folder can be made", e);
     }
+  }
+
+  /** The session that {@code spark-submit} describes. */
+  static Session submitted() {
+    SparkConf conf = new SparkConf(true).setAppName("pondtally");
+    if (!conf.contains("spark.master")) {
+      throw UserError.usage("Start this with spark-submit. " + ClusterArguments.USAGE);
+    }
+    try {
+      Path scratch = Files.createTempDirectory("pondtally-");
+      return new Session(new JavaSparkContext(conf), scratch);
+    } catch (IOException e) {
+      throw new UncheckedIOException("no temporary folder can be made", e);
+    }
+  }
+
+  /** A private folder of the driver, removed at the end. */
+  Path scratch() {
+    return scratch;
   }
 
   JavaSparkContext spark() {

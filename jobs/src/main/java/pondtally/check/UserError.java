@@ -6,7 +6,7 @@ public final class UserError extends RuntimeException {
   private final int exitCode;
 
   /**
-   * @param exitCode 2 wrong use, 3 input unusable, 4 output not writable
+   * @param exitCode 2 wrong use, 3 input unusable, 4 output not writable, 5 memory too small
    */
   public UserError(int exitCode, String message) {
     super(message);

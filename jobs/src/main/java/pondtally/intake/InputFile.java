@@ -7,7 +7,7 @@ import java.io.Serializable;
  *
  * @param index place in the sorted list of input files
  * @param path below the program folder, with {@code /}; what messages and tables call the file
- * @param location absolute path
+ * @param location absolute path, or address on another file system
  * @param partner first folder below the program folder; empty for a file that lies in the program
  *     folder itself
  * @param columns what the partner's {@code columns.yaml} states
@@ -25,6 +25,16 @@ public record InputFile(
   /** A file without corrections. */
   public InputFile(int index, String path, String location, String partner, ColumnsMap columns) {
     this(index, path, location, partner, columns, FixShare.NONE);
+  }
+
+  /** Whether it lies on another file system: its location is the address there. */
+  public boolean isElsewhere() {
+    return location.matches("[A-Za-z][A-Za-z0-9+.-]+:/.*");
+  }
+
+  /** The same file at another place. */
+  public InputFile at(String other) {
+    return new InputFile(index, path, other, partner, columns, fixes);
   }
 
   /** The same file with corrections. */

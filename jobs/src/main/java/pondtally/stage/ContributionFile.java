@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import pondtally.analysis.Contribution;
 import pondtally.analysis.ContributionProgram;
 import pondtally.check.SheetReport;
@@ -51,14 +52,21 @@ final class ContributionFile {
         all.addAll(own.runs());
       }
       ContributionRuns.merge(folder, all, row -> out.row(file.cells(row)));
-      for (String run : all) {
-        Files.delete(folder.resolve(run));
-      }
-      Files.delete(folder);
+      delete(folder);
       return out.written();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** With what tasks left there whose machine was lost. */
+  private static void delete(Path folder) throws IOException {
+    try (Stream<Path> runs = Files.list(folder)) {
+      for (Path run : runs.toList()) {
+        Files.delete(run);
+      }
+    }
+    Files.delete(folder);
   }
 
   private Object[] cells(Contribution row) {

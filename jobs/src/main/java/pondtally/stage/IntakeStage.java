@@ -1,6 +1,7 @@
 package pondtally.stage;
 
-import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -46,14 +47,23 @@ public final class IntakeStage {
     return new Inputs(files, programFiles.aliases(), reports, program, contents, partitions);
   }
 
-  private static FileContent read(InputFile file, IntakeSettings settings, int partitions) {
+  private static FileContent read(InputFile file, IntakeSettings settings, int partitions)
+      throws IOException {
     FileContent.Packer rows = new FileContent.Packer(partitions);
-    List<SheetReport> reports = PartnerFileReader.read(file, settings, rows::add);
-    return rows.pack(reports);
+    try (LocalFile local = LocalFile.of(file)) {
+      return rows.pack(PartnerFileReader.read(local.file(), settings, rows::add));
+    }
   }
 
   private static int partitions(JavaSparkContext spark, List<InputFile> files) {
-    long bytes = files.stream().mapToLong(file -> new File(file.location()).length()).sum();
+    long bytes = 0;
+    try {
+      for (InputFile file : files) {
+        bytes += LocalFile.bytes(file);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     long wanted = Math.max(spark.defaultParallelism(), bytes / BYTES_PER_PARTITION);
     return (int) Math.min(MOST_PARTITIONS, wanted);
   }

@@ -1,5 +1,6 @@
 package pondtally.stage;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -44,6 +45,13 @@ final class SourceStage {
     }
   }
 
+  private static List<SourceRow> cells(InputFile file, SortedMap<Integer, SortedSet<Integer>> rows)
+      throws IOException {
+    try (LocalFile local = LocalFile.of(file)) {
+      return PartnerFileReader.cells(local.file(), rows);
+    }
+  }
+
   /** The wanted rows as their partners wrote them, in file order. */
   static List<SourceRow> rows(JavaSparkContext spark, List<InputFile> files, Wanted wanted) {
     List<Tuple2<InputFile, SortedMap<Integer, SortedSet<Integer>>>> tasks = new ArrayList<>();
@@ -53,7 +61,7 @@ final class SourceStage {
     }
     return spark
         .parallelize(tasks, tasks.size())
-        .flatMap(task -> PartnerFileReader.cells(task._1, task._2).iterator())
+        .flatMap(task -> cells(task._1, task._2).iterator())
         .collect();
   }
 }

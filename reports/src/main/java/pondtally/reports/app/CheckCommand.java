@@ -60,6 +60,8 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--replace", description = "With --suggest --out: overwrite earlier ones.")
   private boolean isReplaced;
 
+  @CommandLine.Mixin private Machine machine;
+
   @Override
   public Integer call() {
     if (isSuggested) {
@@ -70,7 +72,10 @@ final class CheckCommand implements Callable<Integer> {
     }
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
-          spec.commandLine().getParent().getParseResult().originalArgs(), folder);
+          spec.commandLine().getParent().getParseResult().originalArgs(),
+          folder,
+          machine,
+          ClassArchive.Extent.PART);
     }
     IssueBook book =
         Job.check(
@@ -79,7 +84,7 @@ final class CheckCommand implements Callable<Integer> {
                 (int) LocalDate.now().toEpochDay(),
                 OptionalInt.empty(),
                 OptionalInt.empty(),
-                Runtime.getRuntime().availableProcessors()));
+                machine.cores()));
     print(book);
     boolean anySetAside = book.accounts().stream().anyMatch(row -> row.counts().setAside() > 0);
     return anySetAside ? Main.ROWS_SET_ASIDE : Main.DONE;

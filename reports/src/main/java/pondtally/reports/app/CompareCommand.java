@@ -67,7 +67,10 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
-          spec.commandLine().getParent().getParseResult().originalArgs(), later);
+          spec.commandLine().getParent().getParseResult().originalArgs(),
+          later,
+          Machine.any(),
+          ClassArchive.Extent.PART);
     }
     RunClock clock = new RunClock();
     RunFolder before = RunFolder.open(earlier);

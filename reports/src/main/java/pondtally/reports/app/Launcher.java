@@ -6,42 +6,69 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
+import pondtally.check.UserError;
 
 /**
  * Starts the work in a second Java machine with the compiler, collector and memory that suit the
- * size of the input: a manifest cannot set these. {@code PONDTALLY_JAVA_OPTS} is added last and
- * wins.
+ * size of the input, and with the archive of classes: a manifest cannot set these. {@code
+ * PONDTALLY_JAVA_OPTS} is added last and wins.
  */
 final class Launcher {
 
   private static final String CHILD = "pondtally.child";
-  private static final long SMALL_INPUT_BYTES = 8L << 20;
 
-  private Launcher() {}
+  /** How Java ends when memory runs out; the child's own 3 goes by another number. */
+  private static final int OUT_OF_MEMORY = 3;
+
+  private static final int CHILD_INPUT_UNUSABLE = 103;
+  private static final String CLASSES = "classes.list";
+
+  private final List<String> arguments;
+  private final Machine machine;
+  private final Path jar;
+  private final Optional<ClassArchive> archive;
+  private final long inputBytes;
+
+  private Launcher(
+      List<String> arguments, Path input, Machine machine, ClassArchive.Extent extent) {
+    this.arguments = arguments;
+    this.machine = machine;
+    jar = jar();
+    archive = archive(jar, extent);
+    inputBytes = InputSize.bytesUnder(input);
+  }
 
   /** Whether this is the second machine already, or there is no jar to start it from. */
   static boolean isHere() {
     return Boolean.getBoolean(CHILD) || jar() == null;
   }
 
+  /** The exit code that the second machine hands to the first. */
+  static int ofChild(int code) {
+    return Boolean.getBoolean(CHILD) && code == Main.INPUT_UNUSABLE ? CHILD_INPUT_UNUSABLE : code;
+  }
+
   /** Runs the same command again in a machine of its own; returns its exit code. */
-  static int relaunch(List<String> arguments, Path input) {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(flags(bytesUnder(input)));
-    String more = System.getenv("PONDTALLY_JAVA_OPTS");
-    if (more != null && !more.isBlank()) {
-      command.addAll(List.of(more.trim().split("\\s+")));
-    }
-    command.add("-D" + CHILD + "=true");
-    command.add("-jar");
-    command.add(jar().toString());
-    command.addAll(arguments);
+  static int relaunch(
+      List<String> arguments, Path input, Machine machine, ClassArchive.Extent extent) {
+    machine.require();
+    return new Launcher(arguments, input, machine, extent).start();
+  }
+
+  private int start() {
+    long most = Heap.most(Heap.machineBytes());
+    long heap = Heap.forInput(inputBytes, Heap.machineBytes());
+    Long stated = machine.memoryBytes();
     try {
-      Path scratch = Files.createTempDirectory("pondtally-");
-      command.add(1, "-Djava.io.tmpdir=" + scratch);
-      return run(command, scratch);
+      int code = run(stated == null ? heap : stated);
+      if (code == OUT_OF_MEMORY && stated == null && heap < most) {
+        System.err.printf(
+            "pondtally: %s of memory were too little; once more with %s.%n", mib(heap), mib(most));
+        heap = most;
+        code = run(most);
+      }
+      return told(code, stated == null ? heap : stated);
     } catch (IOException e) {
       System.err.println("pondtally: Java cannot be started again: " + e.getMessage());
       return Main.FAULT;
@@ -51,11 +78,44 @@ final class Launcher {
     }
   }
 
+  private static int told(int code, long heap) {
+    if (code == OUT_OF_MEMORY) {
+      throw new UserError(
+          Main.OUT_OF_MEMORY,
+          "%s of memory are too little for this input, and nothing was written. Give more with --memory, for example --memory %s, or use a machine that has more."
+              .formatted(mib(heap), Math.max(2, heap / (1L << 29)) + "g"));
+    }
+    return code == CHILD_INPUT_UNUSABLE ? Main.INPUT_UNUSABLE : code;
+  }
+
+  private static String mib(long bytes) {
+    return (bytes >> 20) + " MiB";
+  }
+
+  private int run(long heapBytes) throws IOException, InterruptedException {
+    Path scratch = machine.scratch();
+    boolean isArchiveWanted = archive.filter(ClassArchive::isWanted).isPresent();
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Djava.io.tmpdir=" + scratch);
+    command.addAll(JavaFlags.of(inputBytes, heapBytes));
+    archive.ifPresent(classes -> command.addAll(classes.useFlags()));
+    if (isArchiveWanted) {
+      command.add("-XX:DumpLoadedClassList=" + scratch.resolve(CLASSES));
+    }
+    command.addAll(JavaFlags.ofUser(System.getenv("PONDTALLY_JAVA_OPTS")));
+    command.add("-D" + CHILD + "=true");
+    command.add("-jar");
+    command.add(jar.toString());
+    command.addAll(arguments);
+    return run(command, scratch, isArchiveWanted);
+  }
+
   /**
    * Runs a command whose temporary files all lie in a private folder, which is removed however it
    * ends.
    */
-  private static int run(List<String> command, Path scratch)
+  private int run(List<String> command, Path scratch, boolean isArchiveWanted)
       throws IOException, InterruptedException {
     Process process = new ProcessBuilder(command).inheritIO().start();
     Thread stop =
@@ -68,29 +128,30 @@ final class Launcher {
     Runtime.getRuntime().addShutdownHook(stop);
     int code = process.waitFor();
     Runtime.getRuntime().removeShutdownHook(stop);
+    if (isArchiveWanted && code <= Main.ROWS_SET_ASIDE) {
+      makeArchive(scratch.resolve(CLASSES));
+    }
     Folders.deleteQuietly(scratch);
     return code;
   }
 
-  private static List<String> flags(long inputBytes) {
-    List<String> flags = new ArrayList<>();
-    flags.add("-Djava.awt.headless=true");
-    flags.add("-Xshare:auto");
-    if (inputBytes < SMALL_INPUT_BYTES) {
-      flags.add("-XX:TieredStopAtLevel=1");
-      flags.add("-XX:+UseSerialGC");
-      flags.add("-Xmx2g");
-    } else {
-      flags.add("-XX:+UseParallelGC");
+  /** The next run is slower without it, and that is all. */
+  private void makeArchive(Path classes) {
+    try {
+      archive.orElseThrow().makeInBackground(classes);
+    } catch (IOException e) {
+      return;
     }
-    return flags;
   }
 
-  private static long bytesUnder(Path input) {
-    try (Stream<Path> files = Files.walk(input)) {
-      return files.mapToLong(file -> file.toFile().isFile() ? file.toFile().length() : 0).sum();
+  private static Optional<ClassArchive> archive(Path jar, ClassArchive.Extent extent) {
+    Optional<Path> folder = CacheFolder.open(System.getenv(), System.getProperty("user.home"));
+    try {
+      return folder.isEmpty()
+          ? Optional.empty()
+          : Optional.of(ClassArchive.of(folder.get(), jar, extent));
     } catch (IOException e) {
-      return 0;
+      return Optional.empty();
     }
   }
 

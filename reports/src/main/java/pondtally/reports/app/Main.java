@@ -34,7 +34,7 @@ import pondtally.reports.table.BrokenTables;
       "  pondtally blank --out new-partner.xlsx         an empty workbook for a partner to fill in",
       "",
       "Exit codes: 0 done; 1 done, with rows set aside (check only); 2 wrong use; 3 input unusable;",
-      "4 output not writable; 70 a fault of the program."
+      "4 output not writable; 5 memory too small; 70 a fault of the program."
     })
 public final class Main implements Runnable {
 
@@ -43,6 +43,7 @@ public final class Main implements Runnable {
   static final int WRONG_USE = 2;
   static final int INPUT_UNUSABLE = 3;
   static final int OUTPUT_UNWRITABLE = 4;
+  static final int OUT_OF_MEMORY = 5;
   static final int FAULT = 70;
   static final int STOPPED = 130;
 
@@ -65,7 +66,7 @@ public final class Main implements Runnable {
         (error, command, parsed) -> explain(error, command, arguments));
     line.setExitCodeExceptionMapper(
         error -> error instanceof CommandLine.ParameterException ? WRONG_USE : FAULT);
-    return line.execute(arguments);
+    return Launcher.ofChild(line.execute(arguments));
   }
 
   @Override

@@ -43,7 +43,10 @@ final class RenderCommand implements Callable<Integer> {
   public Integer call() {
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
-          spec.commandLine().getParent().getParseResult().originalArgs(), tables);
+          spec.commandLine().getParent().getParseResult().originalArgs(),
+          tables,
+          Machine.any(),
+          ClassArchive.Extent.PART);
     }
     RunClock clock = new RunClock();
     TablePackage opened = TablePackage.open(tables);

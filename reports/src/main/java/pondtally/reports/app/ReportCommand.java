@@ -117,11 +117,16 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--tables-only", description = "Write tables/ and run.json, no reports.")
   private boolean tablesOnly;
 
+  @CommandLine.Mixin private Machine machine;
+
   @Override
   public Integer call() throws IOException {
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
-          spec.commandLine().getParent().getParseResult().originalArgs(), folder);
+          spec.commandLine().getParent().getParseResult().originalArgs(),
+          folder,
+          machine,
+          tablesOnly ? ClassArchive.Extent.PART : ClassArchive.Extent.WHOLE);
     }
     checkPublic();
     PrintWriter print = spec.commandLine().getOut();
@@ -180,11 +185,7 @@ final class ReportCommand implements Callable<Integer> {
 
   private JobRequest request() {
     return new JobRequest(
-            folder,
-            (int) LocalDate.now().toEpochDay(),
-            day(from),
-            day(to),
-            Runtime.getRuntime().availableProcessors())
+            folder, (int) LocalDate.now().toEpochDay(), day(from), day(to), machine.cores())
         .about(new Scope(funder, watershed));
   }
 
