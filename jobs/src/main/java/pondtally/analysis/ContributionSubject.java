@@ -45,13 +45,15 @@ public enum ContributionSubject {
 
   private final String unit;
 
+  private final String code = name().toLowerCase(Locale.ROOT);
+
   ContributionSubject(String unit) {
     this.unit = unit;
   }
 
   /** As written in the result table. */
   public String code() {
-    return name().toLowerCase(Locale.ROOT);
+    return code;
   }
 
   /** Whether it is what a funder paid or may claim, by budget period. */

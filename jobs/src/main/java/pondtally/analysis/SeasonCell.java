@@ -17,8 +17,8 @@ record SeasonCell(
     String watershed, String pipe, int goodAge, int age, int firstVisit, boolean failed)
     implements Comparable<SeasonCell> {
 
-  private static final int[] WIDTHS = {1, 7, 30, 91};
-  private static final int MOST_CELLS = 20_000;
+  private static final int[] WIDTHS = {1, 7, 14, 30, 91};
+  private static final int MOST_CELLS = 3_000;
 
   /**
    * Counts devices by cell, ages and days rounded so far that the cells stay few: to days in most

@@ -1,5 +1,6 @@
 package pondtally.stats;
 
+import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.hipparchus.special.Beta;
 import org.hipparchus.special.Gamma;
@@ -52,11 +53,17 @@ public final class CountMixture {
 
   /** Smallest k with P(N ≤ k) ≥ share. */
   public long countQuantile(double share) {
-    long upper = 1;
-    while (atMost(upper) < share) {
-      upper *= 2;
+    // The normal with the same mean and variance is near; from there in growing steps.
+    long upper = Math.max(0, guess(share));
+    for (long step = 1; atMost(upper) < share; step *= 2) {
+      upper += step;
     }
-    long below = -1;
+    long below = upper - 1;
+    for (long step = 1; below >= 0 && atMost(below) >= share; step *= 2) {
+      upper = below;
+      below -= step;
+    }
+    below = Math.max(-1, below);
     while (upper - below > 1) {
       long middle = (upper + below) / 2;
       if (atMost(middle) < share) {
@@ -66,6 +73,15 @@ public final class CountMixture {
       }
     }
     return upper;
+  }
+
+  private long guess(double share) {
+    double mean = Arrays.stream(means).average().orElse(0);
+    double variance = Arrays.stream(variances).average().orElse(0);
+    for (double each : means) {
+      variance += (each - mean) * (each - mean) / means.length;
+    }
+    return Math.round(mean + NORMAL.inverseCumulativeProbability(share) * Math.sqrt(variance));
   }
 
   /** Amount x with P(X ≤ x) = share, each draw's amount being normal. */
