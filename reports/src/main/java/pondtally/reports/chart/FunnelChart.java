@@ -79,7 +79,7 @@ final class FunnelChart {
 
   private static Panel panel(List<FunnelPoint> points) {
     double mostExpected = points.get(points.size() - 1).expected();
-    Scale across = Scale.upTo(0, mostExpected * 1.02, 6, "#,##0.###").padded(5, WIDTH);
+    Scale across = Scale.to(mostExpected * 1.02, 6, "#,##0.###").padded(5, WIDTH);
     Scale up = Scale.upTo(0, mostShown(points), 5, "0.##").padded(5, HEIGHT);
     XYPlot plot =
         Plots.plot(

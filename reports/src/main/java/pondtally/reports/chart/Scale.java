@@ -29,6 +29,12 @@ record Scale(double lower, double upper, double tick, NumberFormat format) {
     return new Scale(lower, upper, tick, format(pattern, tick));
   }
 
+  /** From 0 to {@code most} itself, with round numbers as far as they go. */
+  static Scale to(double most, int ticks, String pattern) {
+    Scale scale = upTo(0, most, ticks, pattern);
+    return new Scale(0, most > 0 ? most : scale.upper, scale.tick, scale.format);
+  }
+
   /** Whole counts from 0. */
   static Scale counts(double least, double most, int ticks) {
     Scale scale = upTo(least, most, ticks, "#,##0.###");

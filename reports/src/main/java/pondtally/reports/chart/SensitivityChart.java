@@ -124,9 +124,13 @@ final class SensitivityChart {
   }
 
   private static String value(Row row, String column) {
-    return row.number(column).isEmpty()
-        ? "\u2013"
-        : Scale.format("#,##0.####").format(row.number(column).getAsDouble());
+    return row.number(column).isEmpty() ? "\u2013" : rounded(row.number(column).getAsDouble());
+  }
+
+  /** A computed life or damage has more digits than anyone can use; a rate needs its decimals. */
+  private static String rounded(double value) {
+    double size = Math.abs(value);
+    return Scale.format(size >= 100 ? "#,##0" : size >= 1 ? "#,##0.##" : "0.####").format(value);
   }
 
   private static String title(List<Row> rows) {

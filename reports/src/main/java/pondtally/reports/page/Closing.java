@@ -8,6 +8,7 @@ import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.NumberText;
 import pondtally.reports.view.Cautions;
+import pondtally.reports.view.DataSentences;
 import pondtally.reports.view.Figure;
 import pondtally.reports.view.Method;
 import pondtally.reports.view.Rows;
@@ -73,7 +74,10 @@ final class Closing {
         new PageTable(
             "Settings of this run, and constants",
             List.of(
-                "Where no value stands, the setting was not set. Every input file and its SHA-256 stand in run.json."),
+                "Where no value stands, the setting was not set."
+                    + (DataSentences.hasReasons(tables)
+                        ? " Every input file and its SHA-256 stand in run.json."
+                        : "")),
             List.of("Setting", "Value", "Unit", "Meaning"),
             1,
             lines,

@@ -8,6 +8,7 @@ import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
 import pondtally.reports.text.NumberText;
+import pondtally.reports.view.DataSentences;
 import pondtally.reports.view.Figure;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
@@ -39,7 +40,10 @@ final class RecordTables {
     return new PageTable(
         "What became of every row that was read",
         List.of(
-            "Each row ends in exactly one of: used, used with a change, set aside, duplicate. The reasons stand beside the rows in fix-list.xlsx."),
+            "Each row ends in exactly one of: used, used with a change, set aside, duplicate."
+                + (DataSentences.hasReasons(tables)
+                    ? " The reasons stand beside the rows in fix-list.xlsx."
+                    : "")),
         List.of("Records", "Rows read", "Used", "Used with a change", "Set aside", "Duplicate"),
         lines);
   }

@@ -78,8 +78,23 @@ final class CostSentences {
             .cell(all, Cells.count(row, "devices_costed"), "devices_costed")
             .say(" of ")
             .cell(all, Cells.count(row, "devices", "devices"), "devices")
-            .say(" have cost records; for the others the cost is not known, not zero.")
+            .say(coverage(row))
             .build());
+  }
+
+  /** Of a program whose every device has costs there are no others to speak of. */
+  private static String coverage(Row row) {
+    double devices = Cells.number(row, "devices").orElse(0);
+    double without = devices - Cells.number(row, "devices_costed").orElse(0);
+    String verb = devices == 1 ? " has" : " have";
+    return verb + " cost records" + others(without, "the cost is not known, not zero") + ".";
+  }
+
+  private static String others(double without, String isSo) {
+    if (without <= 0) {
+      return "";
+    }
+    return (without == 1 ? "; for the other one " : "; for the others ") + isSo;
   }
 
   private static String dollars(Row row, String column) {

@@ -9,7 +9,7 @@ import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.NumberText;
 
 /** What became of the rows and who has not sent any, in sentences. */
-final class DataSentences {
+public final class DataSentences {
 
   private DataSentences() {}
 
@@ -40,11 +40,13 @@ final class DataSentences {
             .build());
   }
 
-  /** The public edition has no fix list. */
+  /** The public edition has no list of issues, no fix list and no names of files. */
+  public static boolean hasReasons(TablePackage tables) {
+    return tables.table("data_issues").isPresent();
+  }
+
   private static String reasons(TablePackage tables) {
-    return tables.table("data_issues").isEmpty()
-        ? "."
-        : ". The reasons stand beside the rows in fix-list.xlsx.";
+    return hasReasons(tables) ? ". The reasons stand beside the rows in fix-list.xlsx." : ".";
   }
 
   private static String sum(Rows rows, String column) {

@@ -59,7 +59,7 @@ final class GrantFunding {
       return;
     }
     sentences.add(
-        Sentence.of((name.equals(Missing.WITHHELD) ? "One funder" : name) + " requires ")
+        Sentence.of((name.equals(Missing.WITHHELD) ? "One funder" : name) + requires(row))
             .cell(
                 at,
                 NumberText.dollars(Cells.number(row, "match_required_usd").getAsDouble()),
@@ -69,6 +69,13 @@ final class GrantFunding {
                     ? " of match; what is recorded and claimed reaches it."
                     : " of match; what is recorded and claimed does not reach it yet.")
             .build());
+  }
+
+  /** A funder with several awards is named once for each, so the award's period tells which. */
+  private static String requires(Row row) {
+    return row.text("period_start").isEmpty()
+        ? " requires "
+        : ", award of " + period(row) + ", requires ";
   }
 
   private static GrantTable.Builder table(Rows all, boolean named) {

@@ -45,7 +45,7 @@ final class OutcomeSentences {
             .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
             .say(" of ")
             .cell(all, Cells.count(row, "sites", "sites"), "sites")
-            .say("; the others count as unmeasured, not as zero.")
+            .say(unmeasured(row))
             .build());
     if (Cells.number(row, "acre_years").isPresent()) {
       sentences.add(
@@ -63,6 +63,17 @@ final class OutcomeSentences {
               .say(" lie before the first or after the last measurement.")
               .build());
     }
+  }
+
+  private static String unmeasured(Row row) {
+    double others =
+        Cells.number(row, "sites").orElse(0) - Cells.number(row, "sites_measured").orElse(0);
+    if (others <= 0) {
+      return ".";
+    }
+    return others == 1
+        ? "; the other one counts as unmeasured, not as zero."
+        : "; the others count as unmeasured, not as zero.";
   }
 
   private static String acres(Row row, String column) {

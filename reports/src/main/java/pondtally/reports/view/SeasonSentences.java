@@ -26,7 +26,7 @@ final class SeasonSentences {
 
   private static Sentence sentence(Rows at, Row row) {
     Sentence.Builder text =
-        Sentence.of("Expected in " + SeasonYear.name(Line.of(row)) + ": ")
+        Sentence.of("Expected " + SeasonYear.when(Line.of(row)) + ": ")
             .cell(
                 at,
                 NumberText.measured(

@@ -11,13 +11,16 @@ import pondtally.reports.text.Messages;
  */
 public final class Summary {
 
+  /** The name that a program without one of its own is given. */
+  private static final String UNNAMED = "Beaver coexistence program";
+
   private Summary() {}
 
   /** The title of the reports, with the region where it is set. */
   public static String title(TablePackage tables) {
     String region = tables.fact("region");
     String title =
-        region.isEmpty()
+        region.isEmpty() || region.equals(UNNAMED)
             ? "Beaver coexistence program: annual figures"
             : region + ": annual figures of the beaver coexistence program";
     return title + ScopeSentences.suffix(tables);

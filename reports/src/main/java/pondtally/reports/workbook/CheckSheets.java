@@ -6,6 +6,7 @@ import java.util.Map;
 import pondtally.reports.table.Field;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.DataSentences;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Method;
 import pondtally.reports.view.Rows;
@@ -41,7 +42,10 @@ final class CheckSheets {
             "Data checks",
             "What became of every row that was read",
             List.of(
-                "Each row ends in exactly one of: used, used with a change, set aside, duplicate. The reasons are on sheet Data issues; each partner's rows are in fix-list.xlsx."),
+                "Each row ends in exactly one of: used, used with a change, set aside, duplicate."
+                    + (DataSentences.hasReasons(tables)
+                        ? " The reasons are on sheet Data issues; each partner's rows are in fix-list.xlsx."
+                        : "")),
             columns,
             Rows.of(tables, "row_account").lines()));
   }

@@ -95,7 +95,8 @@ class GrantTest {
     assertTrue(
         all(tables)
             .contains(
-                "Clearwater fund (invented) requires $10,000 of match; what is recorded and claimed does not reach it yet."));
+                "Clearwater fund (invented), award of January 1, 2025 to December 31, 2025, requires"
+                    + " $10,000 of match; what is recorded and claimed does not reach it yet."));
     GrantTable table = table(tables, "Who paid, in dollars of the day");
     assertEquals("not yet", text(table, 0, 7));
     assertEquals("outside every period", text(table, 1, 1));
