@@ -135,8 +135,8 @@ public final class PartnerFileReader {
         "The file cannot be read: %s. Nothing of it is counted.".formatted(reason(e)));
   }
 
-  /** The file system's own exceptions say no more than a path. */
-  private static String reason(IOException e) {
+  /** Why, in words: the file system's own exceptions say no more than a path. */
+  public static String reason(IOException e) {
     if (e instanceof AccessDeniedException) {
       return "you have no permission to read it";
     }
