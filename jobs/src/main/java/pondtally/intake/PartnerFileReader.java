@@ -92,6 +92,15 @@ public final class PartnerFileReader {
   }
 
   private static List<SheetReport> read(InputFile file, RowSink.Maker sinks) {
+    if (file.isLink()) {
+      return List.of(
+          noSheet(
+              file,
+              Severity.NOTICE,
+              IntakeRule.FILE_NOT_READ,
+              "Not read: it is a link to another place. Put the file itself here if it holds"
+                  + " records."));
+    }
     if (!ProgramFolder.isRead(file)) {
       return List.of(
           noSheet(

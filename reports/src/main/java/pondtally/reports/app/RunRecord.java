@@ -33,7 +33,9 @@ final class RunRecord {
     ArrayNode inputs = root.putArray("inputs");
     ProgramFiles program = result.program();
     for (InputFile input : program.files()) {
-      addInput(inputs, input.path(), Path.of(input.location()));
+      if (!input.isLink()) {
+        addInput(inputs, input.path(), Path.of(input.location()));
+      }
     }
     for (String statement : program.statements()) {
       addInput(inputs, statement, program.folder().resolve(statement));
