@@ -31,8 +31,8 @@ public final class ProgramFolder {
   /**
    * All files of the folder in the order of their paths, those of other kinds included: reading one
    * of these gives a report that says so. Settings, read-me files, hidden files, the lock files of
-   * office programs and published figures are left out. Links below
-   * the folder are listed and not followed.
+   * office programs and published figures are left out. Links below the folder are listed and not
+   * followed.
    *
    * @throws UserError if there is no such folder, or no file in it that could hold records
    */

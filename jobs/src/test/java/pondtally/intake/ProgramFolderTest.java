@@ -108,7 +108,11 @@ class ProgramFolderTest {
         List.of("north/CON.csv", "north/a\nb.csv", "north/nul .csv"),
         ProgramFolder.files(folder).stream().map(InputFile::path).toList());
     for (InputFile file : ProgramFolder.files(folder)) {
-      assertEquals(List.of(), Read.file(Path.of(file.location())).findings().stream().filter(said -> said.contains("file-")).toList());
+      assertEquals(
+          List.of(),
+          Read.file(Path.of(file.location())).findings().stream()
+              .filter(said -> said.contains("file-"))
+              .toList());
     }
   }
 
