@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
+import pondtally.check.FileFault;
 import pondtally.check.IssueBook;
 import pondtally.check.UserError;
 import pondtally.intake.FixLists;
@@ -58,7 +59,7 @@ public final class Job {
     ProgramFiles program = program(request);
     try (Session session = Session.local(request.cores())) {
       return task.run(session.spark(), request, settings, program);
-    } catch (RuntimeException e) {
+    } catch (Exception e) {
       throw unwrapped(e);
     }
   }
@@ -84,7 +85,7 @@ public final class Job {
     ProgramFiles program = program(request);
     try {
       return run(session.spark(), request, settings, program, forTasks);
-    } catch (RuntimeException e) {
+    } catch (Exception e) {
       throw unwrapped(e);
     }
   }
@@ -132,14 +133,16 @@ public final class Job {
 
   /**
    * The user's own mistake, or a fault of ours, out of the wrapping that Spark puts around an error
-   * in a task.
+   * in a task; that is a checked exception, although no method of Spark's declares it.
    */
-  private static RuntimeException unwrapped(RuntimeException e) {
+  private static RuntimeException unwrapped(Exception e) {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-      if (cause instanceof UserError user) {
-        return user;
+      if (cause instanceof UserError || cause instanceof FileFault) {
+        return (RuntimeException) cause;
       }
     }
-    return e;
+    return e instanceof RuntimeException fault
+        ? fault
+        : new IllegalStateException("a task failed", e);
   }
 }

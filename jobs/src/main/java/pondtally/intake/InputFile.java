@@ -1,6 +1,8 @@
 package pondtally.intake;
 
 import java.io.Serializable;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /**
  * One file of a program folder.
@@ -30,6 +32,11 @@ public record InputFile(
   /** Whether it lies on another file system: its location is the address there. */
   public boolean isElsewhere() {
     return location.matches("[A-Za-z][A-Za-z0-9+.-]+:/.*");
+  }
+
+  /** Whether it is a symbolic link: what lies outside the program folder is not read. */
+  public boolean isLink() {
+    return !isElsewhere() && Files.isSymbolicLink(Path.of(location));
   }
 
   /** The same file at another place. */

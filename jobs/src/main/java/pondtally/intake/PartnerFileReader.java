@@ -92,6 +92,15 @@ public final class PartnerFileReader {
   }
 
   private static List<SheetReport> read(InputFile file, RowSink.Maker sinks) {
+    if (file.isLink()) {
+      return List.of(
+          noSheet(
+              file,
+              Severity.NOTICE,
+              IntakeRule.FILE_NOT_READ,
+              "Not read: it is a link to another place. Put the file itself here if it holds"
+                  + " records."));
+    }
     if (!ProgramFolder.isRead(file)) {
       return List.of(
           noSheet(
@@ -135,8 +144,8 @@ public final class PartnerFileReader {
         "The file cannot be read: %s. Nothing of it is counted.".formatted(reason(e)));
   }
 
-  /** The file system's own exceptions say no more than a path. */
-  private static String reason(IOException e) {
+  /** Why, in words: the file system's own exceptions say no more than a path. */
+  public static String reason(IOException e) {
     if (e instanceof AccessDeniedException) {
       return "you have no permission to read it";
     }

@@ -31,7 +31,8 @@ public final class ProgramFolder {
   /**
    * All files of the folder in the order of their paths, those of other kinds included: reading one
    * of these gives a report that says so. Settings, read-me files, hidden files, the lock files of
-   * office programs and published figures are left out. Links are not followed.
+   * office programs and published figures are left out. Links below the folder are listed and not
+   * followed.
    *
    * @throws UserError if there is no such folder, or no file in it that could hold records
    */
@@ -99,7 +100,7 @@ public final class ProgramFolder {
 
   private static final class Collector extends SimpleFileVisitor<Path> {
 
-    private final Path folder;
+    private Path folder;
     private final List<String> paths = new ArrayList<>();
     private final List<String> columns = new ArrayList<>();
     private final List<String> ofTheProgram = new ArrayList<>();
@@ -110,6 +111,8 @@ public final class ProgramFolder {
 
     void walk() {
       try {
+        // The folder itself may be a link; it is what the user named.
+        folder = folder.toRealPath();
         Files.walkFileTree(folder, this);
       } catch (IOException e) {
         throw UserError.input(
@@ -144,7 +147,13 @@ public final class ProgramFolder {
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
       String path = folder.relativize(file).toString().replace('\\', '/');
       String name = file.getFileName().toString();
-      if (!attributes.isRegularFile() || isLeftOut(name)) {
+      if (isLeftOut(name)) {
+        return FileVisitResult.CONTINUE;
+      }
+      if (attributes.isSymbolicLink() && !isStatement(name)) {
+        paths.add(path);
+      }
+      if (!attributes.isRegularFile()) {
         return FileVisitResult.CONTINUE;
       }
       if (ColumnsFiles.isOne(name)) {
@@ -156,6 +165,10 @@ public final class ProgramFolder {
         paths.add(path);
       }
       return FileVisitResult.CONTINUE;
+    }
+
+    private static boolean isStatement(String name) {
+      return ColumnsFiles.isOne(name) || KNOWN.contains(name.toLowerCase(Locale.ROOT));
     }
 
     /** What would not be found where it lies, or under its name, is lost in silence. */

@@ -47,12 +47,10 @@ public final class IntakeStage {
     return new Inputs(files, programFiles.aliases(), reports, program, contents, partitions);
   }
 
-  private static FileContent read(InputFile file, IntakeSettings settings, int partitions)
-      throws IOException {
+  private static FileContent read(InputFile file, IntakeSettings settings, int partitions) {
     FileContent.Packer rows = new FileContent.Packer(partitions);
-    try (LocalFile local = LocalFile.of(file)) {
-      return rows.pack(PartnerFileReader.read(local.file(), settings, rows::add));
-    }
+    return FileTask.run(
+        file, local -> rows.pack(PartnerFileReader.read(local, settings, rows::add)));
   }
 
   private static int partitions(JavaSparkContext spark, List<InputFile> files) {

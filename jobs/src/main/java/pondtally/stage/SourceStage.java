@@ -1,6 +1,5 @@
 package pondtally.stage;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -45,11 +44,9 @@ final class SourceStage {
     }
   }
 
-  private static List<SourceRow> cells(InputFile file, SortedMap<Integer, SortedSet<Integer>> rows)
-      throws IOException {
-    try (LocalFile local = LocalFile.of(file)) {
-      return PartnerFileReader.cells(local.file(), rows);
-    }
+  private static List<SourceRow> cells(
+      InputFile file, SortedMap<Integer, SortedSet<Integer>> rows) {
+    return FileTask.run(file, local -> PartnerFileReader.cells(local, rows));
   }
 
   /** The wanted rows as their partners wrote them, in file order. */

@@ -71,11 +71,49 @@ class ProgramFolderTest {
   }
 
   @Test
-  void linksAreNotFollowed() throws IOException {
+  void linksAreNamedAndNotFollowed() throws IOException {
     touch("north/a.csv");
     Files.createSymbolicLink(folder.resolve("loop"), folder);
     Files.createSymbolicLink(folder.resolve("north/b.csv"), folder.resolve("north/a.csv"));
-    assertEquals(1, ProgramFolder.files(folder).size());
+    List<InputFile> files = ProgramFolder.files(folder);
+    assertEquals(
+        List.of("loop", "north/a.csv", "north/b.csv"),
+        files.stream().map(InputFile::path).toList());
+    String link =
+        "0 - notice file-not-read: Not read: it is a link to another place. Put the file itself here if it holds records.";
+    assertEquals(List.of(link), Read.file(folder.resolve("north/b.csv")).findings());
+    assertEquals(List.of(link), Read.file(folder.resolve("loop")).findings());
+  }
+
+  @Test
+  void aProgramFolderThatIsALinkIsRead() throws IOException {
+    touch("program/north/a.csv");
+    Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("program"));
+    List<InputFile> files = ProgramFolder.files(link);
+    assertEquals(List.of("north/a.csv"), files.stream().map(InputFile::path).toList());
+    assertEquals("north", files.get(0).partner());
+  }
+
+  @Test
+  void awkwardNamesAreNames() throws IOException {
+    List<String> names =
+        List.of("north/..a..csv.csv", "north/CON.csv", "north/a\nb.csv", "north/nul .csv");
+    for (String name : names) {
+      Path file = folder.resolve(name);
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, "device_id,site_id,installed_on\nD1,S1,2024-05-01\n");
+    }
+    // What begins with a dot is hidden.
+    assertEquals(
+        List.of("north/CON.csv", "north/a\nb.csv", "north/nul .csv"),
+        ProgramFolder.files(folder).stream().map(InputFile::path).toList());
+    for (InputFile file : ProgramFolder.files(folder)) {
+      assertEquals(
+          List.of(),
+          Read.file(Path.of(file.location())).findings().stream()
+              .filter(said -> said.contains("file-"))
+              .toList());
+    }
   }
 
   @Test

@@ -91,15 +91,13 @@ public final class Main implements Runnable {
       err.println("pondtally: " + DiskFull.SENTENCE);
       return OUTPUT_UNWRITABLE;
     }
-    err.println(
-        "pondtally: this is a fault of the program, not of your files. Please report it with the lines below,");
-    err.println(
-        "the command ("
-            + String.join(" ", List.of(arguments))
-            + ") and version "
-            + Version.text()
-            + ".");
-    error.printStackTrace(err);
+    String file = FaultText.file(error).map(name -> " (it came up at " + name + ")").orElse("");
+    err.printf(
+        "pondtally: this is a fault of the program, not of your files%s. Please report it with the lines below,%n",
+        file);
+    err.printf(
+        "the command (%s) and version %s.%n", String.join(" ", List.of(arguments)), Version.text());
+    FaultText.lines(error).forEach(err::println);
     return FAULT;
   }
 

@@ -15,6 +15,7 @@ import pondtally.app.JobResult;
 import pondtally.app.Version;
 import pondtally.check.RowAccount;
 import pondtally.intake.InputFile;
+import pondtally.intake.PartnerFileReader;
 import pondtally.intake.ProgramFiles;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.ResultPackage;
@@ -32,7 +33,9 @@ final class RunRecord {
     ArrayNode inputs = root.putArray("inputs");
     ProgramFiles program = result.program();
     for (InputFile input : program.files()) {
-      addInput(inputs, input.path(), Path.of(input.location()));
+      if (!input.isLink()) {
+        addInput(inputs, input.path(), Path.of(input.location()));
+      }
     }
     for (String statement : program.statements()) {
       addInput(inputs, statement, program.folder().resolve(statement));
@@ -57,11 +60,17 @@ final class RunRecord {
     finish(file, start(tables.facts()), clock);
   }
 
-  private static void addInput(ArrayNode inputs, String name, Path file) throws IOException {
+  private static void addInput(ArrayNode inputs, String name, Path file) {
     ObjectNode node = inputs.addObject();
     node.put("file", name);
-    node.put("sha256", ResultPackage.sha256(file));
-    node.put("bytes", Files.size(file));
+    try {
+      node.put("sha256", ResultPackage.sha256(file));
+      node.put("bytes", Files.size(file));
+    } catch (IOException e) {
+      // What was read is in the tables; a file that cannot be read has its line in the issues.
+      node.putNull("sha256");
+      node.put("unreadable", PartnerFileReader.reason(e));
+    }
   }
 
   private static ObjectNode start(Map<String, String> facts) {

@@ -153,7 +153,7 @@ final class PartnerSheet {
   private void line(String text, CellStyle style) {
     Cell cell = sheet.createRow(next++).createCell(0);
     SafeText.put(cell, text, styles, Format.TEXT);
-    cell.setCellStyle(style);
+    cell.setCellStyle(styles.guarded(style, text));
   }
 
   private void header(Row row, int column, String text) {

@@ -22,7 +22,7 @@ final class ProseWriter {
     sheet.setDisplayGridlines(false);
     Cell title = sheet.createRow(0).createCell(0);
     title.setCellValue(SafeText.encoded(prose.title()));
-    title.setCellStyle(styles.title());
+    title.setCellStyle(styles.guarded(styles.title(), prose.title()));
     int row = 1;
     for (ProseSheet.Block block : prose.blocks()) {
       if (block.kind() == ProseSheet.Kind.SECTION) {
@@ -36,19 +36,19 @@ final class ProseWriter {
     // With protected spaces some programs count the lines of a row wrongly.
     cell.setCellValue(SafeText.encoded(block.text().replace('\u00a0', ' ')));
     switch (block.kind()) {
-      case SECTION -> cell.setCellStyle(styles.section());
+      case SECTION -> cell.setCellStyle(styles.guarded(styles.section(), block.text()));
       case PARAGRAPH -> paragraph(cell, block.text());
       case LINK -> link(cell, block.target());
     }
   }
 
   private void paragraph(Cell cell, String text) {
-    cell.setCellStyle(styles.prose());
+    cell.setCellStyle(styles.guarded(styles.prose(), text));
     cell.getRow().setHeightInPoints(Widths.height(text, WIDTH));
   }
 
   private void link(Cell cell, String sheet) {
-    cell.setCellStyle(styles.link());
+    cell.setCellStyle(styles.guarded(styles.link(), cell.getStringCellValue()));
     Hyperlink link =
         cell.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
     link.setAddress("'" + sheet.replace("'", "''") + "'!A1");

@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -38,6 +39,7 @@ public final class Styles {
   private final Map<Format, CellStyle> quoted = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> totals = new EnumMap<>(Format.class);
   private final Map<Format, CellStyle> inputs = new EnumMap<>(Format.class);
+  private final Map<Short, CellStyle> guarded = new HashMap<>();
   private final CellStyle totalUnknown;
   private final CellStyle title;
   private final CellStyle note;
@@ -98,6 +100,19 @@ public final class Styles {
   CellStyle text(Format format, boolean looksLikeFormula) {
     Format text = format.isText() ? format : Format.TEXT;
     return looksLikeFormula ? quoted.get(text) : plain.get(text);
+  }
+
+  /** The style, with the mark that keeps a cell text where the text looks like a formula. */
+  public CellStyle guarded(CellStyle style, String text) {
+    return SafeText.looksLikeFormula(text)
+        ? guarded.computeIfAbsent(style.getIndex(), index -> quoted(copy(style)))
+        : style;
+  }
+
+  private CellStyle copy(CellStyle style) {
+    CellStyle copy = book.createCellStyle();
+    copy.cloneStyleFrom(style);
+    return copy;
   }
 
   /** A cell that the reader may change: framed, not told by color alone. */

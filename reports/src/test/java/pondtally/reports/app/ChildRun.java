@@ -13,6 +13,12 @@ final class ChildRun {
 
   /** Starts the command; what it prints goes to {@code log}. */
   static Process start(Path temporary, Path log, String... arguments) throws IOException {
+    return start(temporary, log, System.getProperty("java.class.path"), arguments);
+  }
+
+  /** Starts the command with classes of the test's choice. */
+  static Process start(Path temporary, Path log, String classPath, String[] arguments)
+      throws IOException {
     Files.createDirectories(temporary);
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -29,7 +35,7 @@ final class ChildRun {
     command.add("-XX:TieredStopAtLevel=1");
     command.add("-Djava.io.tmpdir=" + temporary);
     command.add("-cp");
-    command.add(System.getProperty("java.class.path"));
+    command.add(classPath);
     command.add("pondtally.reports.app.Main");
     command.addAll(List.of(arguments));
     return new ProcessBuilder(command)

@@ -23,8 +23,8 @@ class KillSparkTest {
   @TempDir Path folder;
 
   @Test
-  void fiveKills() throws Exception {
-    kill(5);
+  void twoKills() throws Exception {
+    kill(2);
   }
 
   @Test

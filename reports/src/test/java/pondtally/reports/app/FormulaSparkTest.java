@@ -1,0 +1,79 @@
+package pondtally.reports.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Five hundred texts that would do something if they were taken for more than text, in every text
+ * field of every input table: they reach every output, and are text there.
+ */
+class FormulaSparkTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void noTextOfAPartnerComesAlive() throws IOException {
+    List<String> payloads = FormulaProgram.write(folder.resolve("program"));
+    assertEquals(500, new HashSet<>(payloads).size());
+    Path out = folder.resolve("out");
+    assertEquals(
+        0, Main.run("report", folder.resolve("program").toString(), "--out", out.toString()));
+
+    Map<String, LiveText.Found> found = new TreeMap<>();
+    for (String name :
+        List.of("program.xlsx", "fix-list.xlsx", "grant.docx", "report.html", "charts")) {
+      found.put(name, LiveText.in(out.resolve(name)));
+    }
+
+    found.forEach(
+        (name, text) ->
+            System.out.printf(
+                "%s: %s of 500 payloads, %s texts with one, live: %s%n",
+                name, text.payloads().size(), text.texts(), text.live()));
+    found.forEach((name, text) -> assertEquals(Set.of(), text.live(), name));
+    assertEquals(500, found.get("program.xlsx").payloads().size());
+    assertEquals(500, found.get("fix-list.xlsx").payloads().size());
+    assertTrue(found.get("report.html").payloads().size() > 20);
+    assertTrue(found.get("grant.docx").payloads().size() > 0);
+    assertTrue(found.get("charts").payloads().size() > 0);
+  }
+
+  /** The check can fail: each of these is live. */
+  @Test
+  void liveTextIsFound() throws IOException {
+    for (String page :
+        List.of(
+            "<p>a</p><img src=x onerror=\"go('fz0001')\">",
+            "<script>let a = 'fz0001'</script>",
+            "<a href='javascript:fz0001'>b</a>",
+            "<svg onload=document.documentElement.id='live-fz0001'>")) {
+      Path file = Files.writeString(folder.resolve("page.html"), page);
+      assertEquals(1, LiveText.in(file).live().size(), page);
+    }
+    Path safe = Files.writeString(folder.resolve("page.html"), "<p title=\"fz0001\">&lt;b fz0001");
+    assertEquals(Set.of(), LiveText.in(safe).live());
+    Path book = folder.resolve("book.xlsx");
+    try (XSSFWorkbook made = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(book)) {
+      XSSFRow row = made.createSheet().createRow(0);
+      row.createCell(0).setCellValue("=1+1|fz0001");
+      row.createCell(1).setCellFormula("LEN(\"fz0002\")");
+      made.write(out);
+    }
+    assertEquals(3, LiveText.in(book).live().size(), "a cell; a formula as a cell and as a part");
+  }
+}
