@@ -52,6 +52,11 @@ public final class Main implements Runnable {
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
+  @CommandLine.Option(
+      names = "--verbose",
+      description = "With --version: also Java, memory, libraries, fonts and locale.")
+  private boolean isVerbose;
+
   /** Runs the command and exits with its code. */
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
@@ -96,15 +101,22 @@ public final class Main implements Runnable {
         "pondtally: this is a fault of the program, not of your files%s. Please report it with the lines below,%n",
         file);
     err.printf(
-        "the command (%s) and version %s.%n", String.join(" ", List.of(arguments)), Version.text());
+        "the command (%s) and what pondtally --version --verbose prints (version %s).%n",
+        String.join(" ", List.of(arguments)), Version.text());
     FaultText.lines(error).forEach(err::println);
     return FAULT;
   }
 
-  /** The line that {@code --version} prints. */
+  /** What {@code --version} prints: one line; with {@code --verbose} the facts of the machine. */
   static final class VersionText implements IVersionProvider {
+
+    @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
     @Override
     public String[] getVersion() {
+      if (spec.userObject() instanceof Main main && main.isVerbose) {
+        return FaultFacts.lines().toArray(String[]::new);
+      }
       return new String[] {"pondtally " + Version.text()};
     }
   }
