@@ -88,6 +88,13 @@ class FuzzTargetsTest {
     FuzzUnits.fuzzerTestOneInput("'9".getBytes(StandardCharsets.UTF_8));
   }
 
+  /** Found by the target of units: a plus sign says nothing new of a number. */
+  @Test
+  void aPlusSignIsNoChange() {
+    FuzzUnits.fuzzerTestOneInput("+5'".getBytes(StandardCharsets.UTF_8));
+    FuzzUnits.fuzzerTestOneInput("\u0004+5'".getBytes(StandardCharsets.UTF_8));
+  }
+
   /** A check that cannot fail finds nothing. */
   @Test
   void aValueChangedInSilenceIsFound() {

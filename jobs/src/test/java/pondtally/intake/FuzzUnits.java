@@ -58,8 +58,8 @@ public final class FuzzUnits {
     require(value != null || !judge.findings().isEmpty(), text);
     if (value instanceof Double feet) {
       require(feet >= field.minimum() && feet <= field.maximum(), text);
-      boolean isPlain = text.matches("[0-9.]+(ft)?");
-      require(isPlain || !judge.findings().isEmpty() || text.matches("[0-9.]+\\D{1,5}"), text);
+      boolean isPlain = text.matches("[+]?[0-9.]+(ft)?");
+      require(isPlain || !judge.findings().isEmpty() || text.matches("[+]?[0-9.]+\\D{1,5}"), text);
     }
   }
 

@@ -123,6 +123,26 @@ class CheckCommandSparkTest {
   }
 
   @Test
+  void aPairIsPrintedForTheCoordinator() throws IOException {
+    assertEquals(1, run("check", program.toString()));
+    assertTrue(
+        out.contains(
+            """
+            To look at, likely-duplicate: 1 issue
+              south/installs.csv, row 2, "Device": "S3"
+                Device "S3" may be the same as device "N-7" (north/installs.csv, row 2): both pond-leveler,
+                installed on 2023-05-04 and 2023-05-02, at sites "Mill" and "N1", 33 meters apart. Both count as
+                devices until you decide. If they are one, write what is suggested into aliases.csv in the
+                program folder (its columns: kind,id,same_as); if they are two, nothing need be done.
+                Suggested: site,Mill,N1 and device,S3,N-7
+            """),
+        out);
+    write("aliases.csv", "kind,id,same_as\nsite,Mill,N1\ndevice,S3,N-7\n");
+    run("check", program.toString());
+    assertFalse(out.contains("likely-duplicate"), out);
+  }
+
+  @Test
   void everythingThatDecidesStandsInRunJson() throws Exception {
     write("aliases.csv", "kind,id,same_as\nsite,Mill,N1\ndevice,S3,N-7\n");
     write("south/columns.yaml", "partner: South Crew\n");
