@@ -23,9 +23,15 @@ final class Rendering {
 
   private Rendering() {}
 
-  /** Reports of the full edition, with a fix list for each partner. */
+  /**
+   * Reports of the full edition, with a fix list for each partner; of a public edition's tables,
+   * which name no partner, the public reports.
+   */
   static void write(TablePackage tables, Path folder, RunClock clock) throws IOException {
     writePublic(tables, folder, clock);
+    if (tables.table("row_account").filter(account -> account.has("partner")).isEmpty()) {
+      return;
+    }
     ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
     clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
   }
