@@ -63,13 +63,11 @@ public final class OutcomeStage {
             .mapPartitions(
                 part -> List.of(count(part, checks, settings, prices, runFolder, scope)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
-    List<String> runs = new ArrayList<>();
+    List<Part> counted =
+        parts.map(part -> new Part(part.outcome(), List.of(), part.runs())).collect();
+    List<String> runs = counted.stream().flatMap(part -> part.runs().stream()).toList();
     ClusterOutcome outcome =
-        parts.map(part -> new Part(part.outcome(), List.of(), part.runs())).collect().stream()
-            .peek(part -> runs.addAll(part.runs()))
-            .map(Part::outcome)
-            .reduce(ClusterOutcome::merge)
-            .orElseThrow();
+        counted.stream().map(Part::outcome).reduce(ClusterOutcome::merge).orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);

@@ -3,6 +3,7 @@ package pondtally.stats;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Random;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -88,5 +89,21 @@ class CountMixtureTest {
         amount.amountQuantile(0.9),
         1e-5);
     assertEquals(7, CountMixture.of(new double[] {7}, new double[] {0}).amountQuantile(0.3), 1e-5);
+  }
+
+  /** By trying every count from 0: where the first guess is too high, too low, and right. */
+  @Test
+  void theQuantileIsTheSmallestCountThatReachesTheShare() {
+    double[][] means = {{0.2}, {0.9, 4}, {3, 3.5, 40}, {30, 31, 29}, {1, 200}};
+    for (double[] each : means) {
+      CountMixture mixture = CountMixture.of(each, each);
+      for (double share : new double[] {0.005, 0.025, 0.3, 0.5, 0.8, 0.95, 0.975, 0.995}) {
+        long k = 0;
+        while (mixture.atMost(k) < share) {
+          k++;
+        }
+        assertEquals(k, mixture.countQuantile(share), Arrays.toString(each) + " " + share);
+      }
+    }
   }
 }

@@ -124,7 +124,7 @@ final class VisitIntervalChart {
         panels,
         2,
         List.of(
-            "Failures as fitted by pipe type, damage and cost of a visit as recorded; a failed device lies"
+            "Failures as fitted by pipe type, damage and cost of a visit as recorded; a failed device stays failed"
                 + " until the next visit. Upright line: the cheapest interval. What repairs cost is left out."),
         title + ". " + NEUTRAL + ", one small plot for all devices and each pipe type.");
   }
