@@ -120,7 +120,7 @@ final class ReportCommand implements Callable<Integer> {
   @CommandLine.Mixin private Machine machine;
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
           spec.commandLine().getParent().getParseResult().originalArgs(),
@@ -133,23 +133,26 @@ final class ReportCommand implements Callable<Integer> {
     RunClock clock = new RunClock();
     requireToPublish();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
-      Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
-      LongTables longTables = new LongTables(tablesFolder, contributions);
-      JobResult result =
-          clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
-      Optional<TablePackage> tables = write(output.path(), result, clock);
+      Made made = output.fill(folder -> make(folder, clock));
       if (publish != null) {
-        Published.keep(folder, publish, output.path());
+        Published.keep(folder, publish, out);
       }
-      output.commit();
-      Summary.print(print, result, tables, out, clock);
+      Summary.print(print, made.result(), made.tables(), out, clock);
       if (isPublic) {
         print.println(PublicReport.keyNote(key));
       }
-    } catch (IOException e) {
-      throw OutputFolder.notWritable(out, e);
     }
     return Main.DONE;
+  }
+
+  private record Made(JobResult result, Optional<TablePackage> tables) {}
+
+  private Made make(Path folder, RunClock clock) throws IOException {
+    LongTables longTables =
+        new LongTables(Files.createDirectory(folder.resolve("tables")), contributions);
+    JobResult result =
+        clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
+    return new Made(result, write(folder, result, clock));
   }
 
   private void checkPublic() {
