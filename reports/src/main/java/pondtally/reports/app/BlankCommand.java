@@ -70,8 +70,7 @@ final class BlankCommand implements Callable<Integer> {
     Path folder = file.getParent();
     Files.createDirectories(folder);
     OutputFolder.clearLeftovers(folder, OutputFolder.prefix(file));
-    Path beside =
-        folder.resolve(OutputFolder.prefix(file) + ProcessHandle.current().pid());
+    Path beside = folder.resolve(OutputFolder.prefix(file) + ProcessHandle.current().pid());
     try {
       BlankWorkbook.write(InputForms.all(), FixMarks.NOT_READ, beside);
       Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);

@@ -143,7 +143,9 @@ final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** The name under which an earlier report waits for its successor may be somebody's own folder. */
+  /**
+   * The name under which an earlier report waits for its successor may be somebody's own folder.
+   */
   private static void refuseForeign(Path previous) throws IOException {
     if (Files.exists(previous) && !Files.isRegularFile(previous.resolve(MARK))) {
       throw UserError.output(
@@ -185,9 +187,7 @@ final class OutputFolder implements AutoCloseable {
     if (cause.isPresent()) {
       return Unwritable.error(target, cause.get());
     }
-    return e instanceof IOException fault
-        ? Unwritable.error(target, fault)
-        : (RuntimeException) e;
+    return e instanceof IOException fault ? Unwritable.error(target, fault) : (RuntimeException) e;
   }
 
   private void commit() throws IOException {

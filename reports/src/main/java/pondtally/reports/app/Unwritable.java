@@ -21,8 +21,7 @@ final class Unwritable {
 
   /** What systems say of a write that fails; such an exception names no file. */
   private static final Set<String> DISK_FAULTS =
-      Set.of(
-          "Input/output error", "Read-only file system", "Stale file handle", "File too large");
+      Set.of("Input/output error", "Read-only file system", "Stale file handle", "File too large");
 
   private static final long KILO = 1000;
   private static final long MEGA = 1_000_000;

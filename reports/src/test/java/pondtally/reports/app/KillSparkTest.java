@@ -53,8 +53,7 @@ class KillSparkTest {
     assertEquals(0, run(out).waitFor(), log());
     WholeReport.require(out);
     assertEquals(
-        List.of(".out.writing-by-hand", "log", "out", "program", "tmp"),
-        WholeReport.names(folder));
+        List.of(".out.writing-by-hand", "log", "out", "program", "tmp"), WholeReport.names(folder));
     assertTrue(Files.isDirectory(foreign), "what is not ours is left alone");
     System.out.printf(
         "%s kills in runs of %.1f s: %s before the end, %s with a folder begun, %s between two renames%n",

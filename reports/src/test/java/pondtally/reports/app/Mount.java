@@ -18,7 +18,8 @@ final class Mount implements AutoCloseable {
   static Mount of(Path place, long bytes) throws IOException, InterruptedException {
     Files.createDirectories(place);
     if (!run("mount", "-t", "tmpfs", "-o", "size=" + bytes, "tmpfs", place.toString())) {
-      String why = "no small disk can be mounted here (it takes root): not shown what a full one does";
+      String why =
+          "no small disk can be mounted here (it takes root): not shown what a full one does";
       System.out.println("Skipped: " + why);
       if ("required".equals(System.getProperty("pondtally.disks"))) {
         Assertions.fail(why);

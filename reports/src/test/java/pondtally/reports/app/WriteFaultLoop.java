@@ -30,7 +30,8 @@ final class WriteFaultLoop {
     this.outputs = outputs;
     this.out = outputs.resolve("out");
     this.replaces = replaces;
-    this.command = new String[] {"report", program.toString(), "--out", out.toString(), "--replace"};
+    this.command =
+        new String[] {"report", program.toString(), "--out", out.toString(), "--replace"};
   }
 
   /**
@@ -41,7 +42,8 @@ final class WriteFaultLoop {
     System.setProperty("java.awt.headless", "true");
     Path outputs = Files.createDirectories(Path.of(arguments[1]).toAbsolutePath());
     WriteFaultLoop loop =
-        new WriteFaultLoop(SmallProgram.write(Path.of(arguments[0])), outputs, Boolean.parseBoolean(arguments[5]));
+        new WriteFaultLoop(
+            SmallProgram.write(Path.of(arguments[0])), outputs, Boolean.parseBoolean(arguments[5]));
     int code =
         loop.all(
             Integer.parseInt(arguments[2]),

@@ -36,8 +36,7 @@ class WriteFaultSparkTest {
     fail(1, 1, WriteFaults.Kind.ONCE, false);
   }
 
-  private void fail(int first, int step, WriteFaults.Kind kind, boolean replaces)
-      throws Exception {
+  private void fail(int first, int step, WriteFaults.Kind kind, boolean replaces) throws Exception {
     Path log = folder.resolve("log-" + kind + replaces);
     String[] arguments = {
       folder.resolve("program").toString(),

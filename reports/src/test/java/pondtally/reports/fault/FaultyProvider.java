@@ -134,8 +134,7 @@ public final class FaultyProvider extends FileSystemProvider {
   public DirectoryStream<Path> newDirectoryStream(
       Path folder, DirectoryStream.Filter<? super Path> filter) throws IOException {
     DirectoryStream<Path> stream =
-        real.newDirectoryStream(
-            real(folder), path -> filter.accept(FaultyPath.wrap(path, files)));
+        real.newDirectoryStream(real(folder), path -> filter.accept(FaultyPath.wrap(path, files)));
     return new DirectoryStream<>() {
       @Override
       public Iterator<Path> iterator() {
