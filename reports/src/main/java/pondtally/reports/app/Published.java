@@ -17,6 +17,7 @@ import pondtally.reports.table.RunFolder;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultPackage;
+import pondtally.table.Sha256;
 import pondtally.table.ResultTable;
 
 /**
@@ -67,7 +68,7 @@ final class Published {
     }
     TreeMap<String, String> inputs = new TreeMap<>();
     for (InputFile file : result.program().files()) {
-      inputs.put(file.path(), ResultPackage.sha256(Path.of(file.location())));
+      inputs.put(file.path(), Sha256.of(Path.of(file.location())));
     }
     RunFolder today = new RunFolder(TablePackage.open(tables), inputs);
     List<Restated> rows = new ArrayList<>();

@@ -8,6 +8,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import pondtally.table.ResultPackage;
 import pondtally.table.TableFile;
+import pondtally.table.CsvText;
 import pondtally.table.TableFileWriter;
 
 /** What {@code pondtally trace} prints, and what it says to a slip. */
@@ -52,25 +55,13 @@ class TraceCommandTest {
       String pipe,
       String crew)
       throws IOException {
-    out.row(
-        subject,
-        site,
-        device,
-        amount,
-        unit,
-        "orr",
-        "orr/list.xlsx",
-        "Sheet 1",
-        row,
-        year,
-        part,
-        null,
-        pipe,
-        null,
-        crew,
-        null,
-        null,
-        null);
+    List<String> cells =
+        Stream.of(
+                subject, site, device, CsvText.cell(amount), unit, "orr", "orr/list.xlsx",
+                "Sheet 1", "" + row, year, part, null, pipe, null, crew, null, null, null)
+            .map(CsvText::cell)
+            .toList();
+    out.rows((String.join(",", cells) + "\r\n").getBytes(StandardCharsets.UTF_8), 1);
   }
 
   private int trace(String... options) {
