@@ -75,15 +75,22 @@ public final class OutcomeStage {
                         .iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     List<Part> counted =
-        parts.map(part -> new Part(part.outcome(), List.of(), part.runs())).collect();
+        handedOver(parts.map(part -> new Part(part.outcome(), List.of(), part.runs())));
     List<String> runs = counted.stream().flatMap(part -> part.runs().stream()).toList();
     ClusterOutcome outcome =
         counted.stream().map(Part::outcome).reduce(ClusterOutcome::merge).orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
-    SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
+    SecondPass second =
+        handedOver(parts.map(part -> weigh(part, totals))).stream()
+            .reduce(SecondPass::merge)
+            .orElseThrow();
     parts.unpersist();
     return outcome.with(models, second, runs);
+  }
+
+  private static <T extends Serializable> List<T> handedOver(JavaRDD<T> results) {
+    return results.map(Handover::new).collect().stream().map(Handover::value).toList();
   }
 
   /** Every task has a copy of the totals of its own to add to. */
