@@ -72,9 +72,10 @@ public final class CheckStage {
     Part all =
         clusters
             .coalesce(clusters.context().defaultParallelism())
-            .mapPartitions(part -> List.of(check(part, settings)).iterator())
+            .mapPartitions(part -> List.of(new Handover<>(check(part, settings))).iterator())
             .collect()
             .stream()
+            .map(Handover::value)
             .reduce(Part.empty(), Part::merge);
     ProgramChecks.Checked program =
         ProgramChecks.check(
