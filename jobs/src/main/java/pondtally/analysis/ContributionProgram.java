@@ -14,8 +14,7 @@ public final class ContributionProgram {
   private ContributionProgram() {}
 
   /** All of them, in no particular order. */
-  public static List<Contribution> contributions(
-      EstimatedCosts estimated, List<Expense> expenses) {
+  public static List<Contribution> contributions(EstimatedCosts estimated, List<Expense> expenses) {
     List<Contribution> rows = new ArrayList<>(estimated.contributions());
     for (Expense expense : expenses) {
       if (expense.usd() != null && expense.usd() != 0) {

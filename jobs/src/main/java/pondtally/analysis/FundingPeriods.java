@@ -20,7 +20,8 @@ final class FundingPeriods implements Serializable {
    * @param from first day, days since 1970-01-01; null: outside every budget period
    * @param to last day, days since 1970-01-01; null likewise
    */
-  record Period(String funder, Integer from, Integer to) implements Comparable<Period>, Serializable {
+  record Period(String funder, Integer from, Integer to)
+      implements Comparable<Period>, Serializable {
 
     private static final Comparator<Integer> DAY = Comparator.nullsFirst(Comparator.naturalOrder());
     private static final Comparator<Period> ORDER =

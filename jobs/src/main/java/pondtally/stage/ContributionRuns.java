@@ -36,7 +36,8 @@ final class ContributionRuns implements AutoCloseable {
     contributions.sort(null);
     int from = 0;
     for (int to = 1; to <= contributions.size(); to++) {
-      if (to == contributions.size() || !isTogether(contributions.get(from), contributions.get(to))) {
+      if (to == contributions.size()
+          || !isTogether(contributions.get(from), contributions.get(to))) {
         add(block(contributions.subList(from, to)));
         from = to;
       }

@@ -42,7 +42,8 @@ public final class IntakeStage {
         spark
             .parallelize(files, tasks(spark, files))
             .mapPartitions(some -> read(some, settings, partitions))
-            .persist(bytes < MOST_IN_MEMORY ? StorageLevel.MEMORY_AND_DISK() : StorageLevel.DISK_ONLY());
+            .persist(
+                bytes < MOST_IN_MEMORY ? StorageLevel.MEMORY_AND_DISK() : StorageLevel.DISK_ONLY());
     List<SheetReport> reports = new ArrayList<>();
     List<byte[]> programRows = new ArrayList<>();
     for (Tuple2<List<SheetReport>, byte[]> found :
@@ -67,8 +68,7 @@ public final class IntakeStage {
     List<SheetReport> reports = new ArrayList<>();
     while (files.hasNext()) {
       reports.addAll(
-          FileTask.run(
-              files.next(), local -> PartnerFileReader.read(local, settings, rows::add)));
+          FileTask.run(files.next(), local -> PartnerFileReader.read(local, settings, rows::add)));
     }
     return rows.blocks(reports);
   }

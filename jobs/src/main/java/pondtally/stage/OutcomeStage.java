@@ -71,8 +71,7 @@ public final class OutcomeStage {
             .coalesce(clusters.context().defaultParallelism())
             .mapPartitions(
                 part ->
-                    List.of(count(part, checks, settings, prices, contributions, scope))
-                        .iterator())
+                    List.of(count(part, checks, settings, prices, contributions, scope)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     List<Part> counted =
         handedOver(parts.map(part -> new Part(part.outcome(), List.of(), part.runs())));

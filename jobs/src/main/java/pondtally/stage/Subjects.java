@@ -130,7 +130,8 @@ record Subjects(
     tables.add(RecordRows.table("removals_avoided", tally().removals().rows()));
     tables.add(RecordRows.table("properties", tally().properties().rows()));
     tables.add(
-        RecordRows.table("funding", outcome.scoping().funding(tally().funding(), program, settings)));
+        RecordRows.table(
+            "funding", outcome.scoping().funding(tally().funding(), program, settings)));
     tables.add(RecordRows.table("funder_shares", outcome.scoping().shares()));
     tables.add(
         RecordRows.table(

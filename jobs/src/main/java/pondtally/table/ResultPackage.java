@@ -85,8 +85,7 @@ public final class ResultPackage {
     }
   }
 
-  private static void describe(
-      ObjectNode resource, TableSpec spec, long rows, String sha256) {
+  private static void describe(ObjectNode resource, TableSpec spec, long rows, String sha256) {
     resource.put("name", spec.name());
     resource.put("title", spec.title());
     resource.put("path", spec.name() + ".csv");

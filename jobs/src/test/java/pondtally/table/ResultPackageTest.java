@@ -136,12 +136,10 @@ class ResultPackageTest {
     Path file = folder.resolve("abc");
     Files.writeString(file, "abc");
     assertEquals(
-        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
-        Sha256.of(file));
+        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Sha256.of(file));
     Files.writeString(file, "");
     assertEquals(
-        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
-        Sha256.of(file));
+        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", Sha256.of(file));
   }
 
   @Test

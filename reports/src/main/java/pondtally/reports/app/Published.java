@@ -17,8 +17,8 @@ import pondtally.reports.table.RunFolder;
 import pondtally.reports.table.TablePackage;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultPackage;
-import pondtally.table.Sha256;
 import pondtally.table.ResultTable;
+import pondtally.table.Sha256;
 
 /**
  * The figures that were handed out each year. They are kept in {@code published/YEAR} of the

@@ -18,7 +18,6 @@ import pondtally.intake.InputFile;
 import pondtally.intake.PartnerFileReader;
 import pondtally.intake.ProgramFiles;
 import pondtally.reports.table.TablePackage;
-import pondtally.table.ResultPackage;
 import pondtally.table.Sha256;
 
 /** {@code run.json}: inputs with SHA-256, settings, version, seed, counts and durations. */

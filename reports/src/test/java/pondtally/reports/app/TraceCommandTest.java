@@ -6,19 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.charset.StandardCharsets;
-import java.util.stream.Stream;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import pondtally.table.CsvText;
 import pondtally.table.ResultPackage;
 import pondtally.table.TableFile;
-import pondtally.table.CsvText;
 import pondtally.table.TableFileWriter;
 
 /** What {@code pondtally trace} prints, and what it says to a slip. */
@@ -57,8 +57,24 @@ class TraceCommandTest {
       throws IOException {
     List<String> cells =
         Stream.of(
-                subject, site, device, CsvText.cell(amount), unit, "orr", "orr/list.xlsx",
-                "Sheet 1", "" + row, year, part, null, pipe, null, crew, null, null, null)
+                subject,
+                site,
+                device,
+                CsvText.cell(amount),
+                unit,
+                "orr",
+                "orr/list.xlsx",
+                "Sheet 1",
+                "" + row,
+                year,
+                part,
+                null,
+                pipe,
+                null,
+                crew,
+                null,
+                null,
+                null)
             .map(CsvText::cell)
             .toList();
     out.rows((String.join(",", cells) + "\r\n").getBytes(StandardCharsets.UTF_8), 1);
