@@ -51,6 +51,7 @@ public final class AnalysisStage {
             checks);
     Optional<Path> longTables = wanted.longTables();
     ContributionLines lines = ContributionLines.of(inputs, ContributionYears.of(program.budgets()));
+    Progress.now(Progress.Step.COUNTING);
     ClusterOutcome outcome =
         OutcomeStage.run(
             clusters,
@@ -66,6 +67,7 @@ public final class AnalysisStage {
     outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
     outcome.verdicts().addAll(program.verdicts());
     CheckTables checked = CheckTables.of(spark, inputs, outcome);
+    Progress.now(Progress.Step.ANALYSING);
     Subjects subjects = new Subjects(outcome, program, settings, prices, wanted);
     List<TableFile> files = new ArrayList<>();
     List<Supplier<List<ResultTable>>> work = new ArrayList<>();

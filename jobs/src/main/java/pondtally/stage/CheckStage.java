@@ -69,6 +69,7 @@ public final class CheckStage {
   /** What was noticed, and where every row ended. */
   public static IssueBook run(
       Inputs inputs, JavaRDD<ClusterRecords> clusters, CheckSettings settings) {
+    Progress.now(Progress.Step.COUNTING);
     Part all =
         clusters
             .coalesce(clusters.context().defaultParallelism())

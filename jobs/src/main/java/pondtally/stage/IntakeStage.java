@@ -38,6 +38,7 @@ public final class IntakeStage {
     List<InputFile> files = programFiles.files();
     long bytes = bytes(files);
     int partitions = partitions(spark, bytes);
+    Progress.now(Progress.Step.READING);
     JavaRDD<FileContent> contents =
         spark
             .parallelize(files, tasks(spark, files))
@@ -68,9 +69,16 @@ public final class IntakeStage {
     List<SheetReport> reports = new ArrayList<>();
     while (files.hasNext()) {
       reports.addAll(
-          FileTask.run(files.next(), local -> PartnerFileReader.read(local, settings, rows::add)));
+          FileTask.run(
+              files.next(),
+              local -> PartnerFileReader.read(local, settings, row -> take(row, rows))));
     }
     return rows.blocks(reports);
+  }
+
+  private static void take(Sourced row, ContentSpool rows) {
+    Progress.row();
+    rows.add(row);
   }
 
   private static long bytes(List<InputFile> files) {

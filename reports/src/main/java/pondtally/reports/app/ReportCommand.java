@@ -20,6 +20,7 @@ import pondtally.app.LongTables;
 import pondtally.check.UserError;
 import pondtally.reports.edition.EditionKey;
 import pondtally.reports.table.TablePackage;
+import pondtally.stage.Progress;
 import pondtally.table.ResultPackage;
 
 /** {@code pondtally report}: from a program folder to tables, charts, page, workbook, fix list. */
@@ -132,16 +133,19 @@ final class ReportCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
     requireToPublish();
-    try (OutputFolder output = OutputFolder.prepare(out, replace)) {
+    try (OutputFolder output = OutputFolder.prepare(out, replace);
+        ProgressLine progress = ProgressLine.start()) {
       Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
       LongTables longTables = new LongTables(tablesFolder, contributions);
       JobResult result =
           clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
+      Progress.now(Progress.Step.WRITING);
       Optional<TablePackage> tables = write(output.path(), result, clock);
       if (publish != null) {
         Published.keep(folder, publish, output.path());
       }
       output.commit();
+      progress.close();
       Summary.print(print, result, tables, out, clock);
       if (isPublic) {
         print.println(PublicReport.keyNote(key));
