@@ -3,9 +3,7 @@ package pondtally.stats;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * How many service lives share each distinct follow-up (E, (L, R]): at risk after age E, failed
@@ -46,9 +44,13 @@ public final class IntervalCounts implements Serializable {
     }
   }
 
-  private record Key(double entryDays, double leftDays, double rightDays) implements Serializable {}
+  private static final int WIDTH = 3;
 
-  private final HashMap<Key, Long> counts = new HashMap<>();
+  /** E, L and R of each slot; a slot with a count of 0 is free. */
+  private double[] ages = new double[WIDTH * 16];
+
+  private long[] counts = new long[16];
+  private int used;
 
   private IntervalCounts() {}
 
@@ -82,42 +84,101 @@ public final class IntervalCounts implements Serializable {
               + ": expected 0 <= E <= L <= R days, E < L for a failure on a known day, and a count of 0 or more");
     }
     if (count > 0) {
-      // Adding 0.0 turns a negative zero into zero, so that both are one key.
-      counts.merge(new Key(entryDays + 0.0, leftDays + 0.0, rightDays + 0.0), count, Long::sum);
+      // Adding 0.0 turns a negative zero into zero, so that both are one follow-up.
+      count(entryDays + 0.0, leftDays + 0.0, rightDays + 0.0, count);
     }
     return this;
   }
 
+  private void count(double entryDays, double leftDays, double rightDays, long count) {
+    int at = find(entryDays, leftDays, rightDays);
+    if (counts[at] == 0) {
+      if (2 * used >= counts.length) {
+        grow();
+        at = find(entryDays, leftDays, rightDays);
+      }
+      ages[WIDTH * at] = entryDays;
+      ages[WIDTH * at + 1] = leftDays;
+      ages[WIDTH * at + 2] = rightDays;
+      used++;
+    }
+    counts[at] = Math.addExact(counts[at], count);
+  }
+
+  /** The slot of a follow-up, or the free one where it belongs. */
+  private int find(double entryDays, double leftDays, double rightDays) {
+    int mask = counts.length - 1;
+    long bits =
+        (Double.doubleToRawLongBits(entryDays) * 31 + Double.doubleToRawLongBits(leftDays)) * 31
+            + Double.doubleToRawLongBits(rightDays);
+    long mixed = bits * 0x9E3779B97F4A7C15L;
+    int at = (int) (mixed >>> 32 ^ mixed >>> 47) & mask;
+    while (counts[at] != 0
+        && !(ages[WIDTH * at] == entryDays
+            && ages[WIDTH * at + 1] == leftDays
+            && ages[WIDTH * at + 2] == rightDays)) {
+      at = (at + 1) & mask;
+    }
+    return at;
+  }
+
+  private void grow() {
+    double[] oldAges = ages;
+    long[] oldCounts = counts;
+    counts = new long[oldCounts.length * 2];
+    ages = new double[WIDTH * counts.length];
+    for (int i = 0; i < oldCounts.length; i++) {
+      if (oldCounts[i] != 0) {
+        int from = WIDTH * i;
+        int at = find(oldAges[from], oldAges[from + 1], oldAges[from + 2]);
+        System.arraycopy(oldAges, from, ages, WIDTH * at, WIDTH);
+        counts[at] = oldCounts[i];
+      }
+    }
+  }
+
   /** Adds another accumulator's lives to this one. */
   public IntervalCounts merge(IntervalCounts other) {
-    other.counts.forEach((key, count) -> counts.merge(key, count, Long::sum));
+    for (Row row : other.rows()) {
+      count(row.entryDays, row.leftDays, row.rightDays, row.count);
+    }
     return this;
   }
 
   /** The distinct follow-ups in order of L, R, E. */
   public List<Row> rows() {
-    List<Row> rows = new ArrayList<>(counts.size());
-    counts.forEach((key, n) -> rows.add(new Row(key.entryDays, key.leftDays, key.rightDays, n)));
+    List<Row> rows = new ArrayList<>(used);
+    for (int i = 0; i < counts.length; i++) {
+      if (counts[i] != 0) {
+        int at = WIDTH * i;
+        rows.add(new Row(ages[at], ages[at + 1], ages[at + 2], counts[i]));
+      }
+    }
     rows.sort(Row.ORDER);
     return rows;
   }
 
   /** Number of distinct follow-ups. */
   public int distinct() {
-    return counts.size();
+    return used;
   }
 
   /** Number of lives. */
   public long lives() {
-    return counts.values().stream().mapToLong(Long::longValue).sum();
+    long lives = 0;
+    for (long count : counts) {
+      lives += count;
+    }
+    return lives;
   }
 
   /** Number of lives seen to fail. */
   public long failures() {
-    return counts.entrySet().stream()
-        .filter(e -> e.getKey().rightDays < Double.POSITIVE_INFINITY)
-        .mapToLong(Map.Entry::getValue)
-        .sum();
+    long failures = 0;
+    for (int i = 0; i < counts.length; i++) {
+      failures += ages[WIDTH * i + 2] < Double.POSITIVE_INFINITY ? counts[i] : 0;
+    }
+    return failures;
   }
 
   /**
@@ -131,11 +192,10 @@ public final class IntervalCounts implements Serializable {
       return new IntervalCounts().merge(this);
     }
     IntervalCounts rounded = new IntervalCounts();
-    counts.forEach(
-        (key, count) -> {
-          Row row = outward(key.entryDays, key.leftDays, key.rightDays, days);
-          rounded.add(row.entryDays, row.leftDays, row.rightDays, count);
-        });
+    for (Row each : rows()) {
+      Row row = outward(each.entryDays, each.leftDays, each.rightDays, days);
+      rounded.add(row.entryDays, row.leftDays, row.rightDays, each.count);
+    }
     return rounded;
   }
 
