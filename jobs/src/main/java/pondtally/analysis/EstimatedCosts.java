@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -78,8 +79,19 @@ public final class EstimatedCosts {
     return s == null ? null : (Double) s.usd.result();
   }
 
-  /** The rows of {@code devices} with the estimates filled in. */
+  /** The rows of {@code devices} with the estimates filled in as they are asked for. */
   public List<DeviceRow> fill(List<DeviceRow> rows) {
-    return rows.stream().map(row -> row.withEstimate(usdOfDevice.get(row.deviceId()))).toList();
+    return new AbstractList<>() {
+      @Override
+      public DeviceRow get(int index) {
+        DeviceRow row = rows.get(index);
+        return row.withEstimate(usdOfDevice.get(row.deviceId()));
+      }
+
+      @Override
+      public int size() {
+        return rows.size();
+      }
+    };
   }
 }

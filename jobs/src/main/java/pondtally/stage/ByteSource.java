@@ -9,7 +9,13 @@ final class ByteSource {
   private int at;
 
   ByteSource(byte[] bytes) {
+    this(bytes, 0);
+  }
+
+  /** Begins somewhere in the middle. */
+  ByteSource(byte[] bytes, int at) {
     this.bytes = bytes;
+    this.at = at;
   }
 
   boolean hasMore() {

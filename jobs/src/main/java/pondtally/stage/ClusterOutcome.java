@@ -52,27 +52,27 @@ final class ClusterOutcome implements Serializable {
   }
 
   List<DeviceRow> devices() {
-    return devices.list();
+    return devices;
   }
 
   List<SiteRow> sites() {
-    return sites.list();
+    return sites;
   }
 
   List<InstallPlace> places() {
-    return places.list();
+    return places;
   }
 
   List<WorklistDevice> worklist() {
-    return worklist.list();
+    return worklist;
   }
 
   List<ContinuedRemovals.Row> continued() {
-    return continued.list();
+    return continued;
   }
 
   List<Lapses.Row> lapses() {
-    return lapses.list();
+    return lapses;
   }
 
   List<Finding> findings() {
@@ -102,18 +102,19 @@ final class ClusterOutcome implements Serializable {
     models = fitted;
     second = weighed;
     runs = written;
+    List.of(devices, sites, worklist, places, lapses, continued).forEach(PackedRows::close);
     return this;
   }
 
   ClusterOutcome merge(ClusterOutcome other) {
     tally.merge(other.tally);
     scoping.merge(other.scoping);
-    devices.list().addAll(other.devices.list());
-    sites.list().addAll(other.sites.list());
-    worklist.list().addAll(other.worklist.list());
-    places.list().addAll(other.places.list());
-    lapses.list().addAll(other.lapses.list());
-    continued.list().addAll(other.continued.list());
+    devices.merge(other.devices);
+    sites.merge(other.sites);
+    worklist.merge(other.worklist);
+    places.merge(other.places);
+    lapses.merge(other.lapses);
+    continued.merge(other.continued);
     findings.addAll(other.findings);
     verdicts.addAll(other.verdicts);
     return this;

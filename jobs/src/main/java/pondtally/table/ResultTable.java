@@ -23,6 +23,11 @@ public final class ResultTable {
     return new Builder(TableSpec.named(name));
   }
 
+  /** A table whose rows are in their final order. */
+  static ResultTable of(TableSpec spec, List<Object[]> rows) {
+    return new ResultTable(spec, rows);
+  }
+
   /** The declared name and columns. */
   public TableSpec spec() {
     return spec;
