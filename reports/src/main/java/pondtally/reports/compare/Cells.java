@@ -1,5 +1,6 @@
 package pondtally.reports.compare;
 
+import pondtally.reports.text.Missing;
 import java.util.List;
 import java.util.Optional;
 import pondtally.reports.table.Field;
@@ -54,6 +55,6 @@ final class Cells {
 
   /** The cell for a reader. */
   static String shown(Row row, String column) {
-    return row.text(column).isEmpty() ? "not known" : row.text(column);
+    return row.text(column).isEmpty() ? Missing.NOT_KNOWN : row.text(column);
   }
 }

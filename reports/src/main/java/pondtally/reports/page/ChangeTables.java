@@ -24,7 +24,7 @@ final class ChangeTables {
   /** A page with more lines is of no use to a reader; the workbook has them all. */
   private static final int MOST = 400;
 
-  private static final Messages SAY = Messages.english();
+  private static final Messages SAY = Messages.reports();
 
   private ChangeTables() {}
 
@@ -62,7 +62,15 @@ final class ChangeTables {
     return new PageTable(
         caption,
         notes,
-        List.of("Table", "Group", "Row", "Figure", "Before", "Now", "Difference", "From what"),
+        List.of(
+            Messages.of("common.Table"),
+            Messages.of("common.Group"),
+            Messages.of("page.ChangeTables.row"),
+            Messages.of("common.Figure"),
+            Messages.of("page.ChangeTables.before"),
+            Messages.of("page.ChangeTables.now"),
+            Messages.of("page.ChangeTables.difference"),
+            Messages.of("page.ChangeTables.from-what")),
         4,
         lines,
         lines.size() > PageTable.LONG);
@@ -125,18 +133,27 @@ final class ChangeTables {
 
   static PageTable settings(TablePackage tables) {
     return Grid.of(tables, "changed_settings", "setting")
-        .head("Setting", "setting", pondtally.reports.view.Setting::label)
-        .words(text -> text.isEmpty() ? "not set" : text, "before", "after")
+        .head(Messages.of("common.Setting"), "setting", pondtally.reports.view.Setting::label)
+        .words(
+            text -> text.isEmpty() ? Messages.of("page.ChangeTables.not-set") : text,
+            "before",
+            "after")
         .words(text -> text, "moves")
         .build(SAY.text("compare.table.settings"), Rows.of(tables, "changed_settings"));
   }
 
   static PageTable rows(TablePackage tables) {
     return Grid.of(tables, "changed_rows", "partner", "file", "sheet", "table")
-        .head("Partner", "partner", text -> text)
-        .head("File", "file", text -> text)
-        .head("Sheet", "sheet", text -> text.isEmpty() ? "text file" : text)
-        .head("Records", "table", text -> text.isEmpty() ? "not recognized" : text)
+        .head(Messages.of("common.Partner"), "partner", text -> text)
+        .head(Messages.of("common.File"), "file", text -> text)
+        .head(
+            Messages.of("common.Sheet"),
+            "sheet",
+            text -> text.isEmpty() ? Messages.of("common.text-file") : text)
+        .head(
+            Messages.of("common.Records"),
+            "table",
+            text -> text.isEmpty() ? Messages.of("common.not-recognized") : text)
         .words(GroupText::words, "kind")
         .number(Shape.COUNT, "rows_before", "rows_after", "counted_before", "counted_after")
         .number(Shape.COUNT, "set_aside_before", "set_aside_after")
@@ -145,7 +162,7 @@ final class ChangeTables {
 
   static PageTable files(TablePackage tables) {
     return Grid.of(tables, "changed_files", "file")
-        .head("File", "file", text -> text)
+        .head(Messages.of("common.File"), "file", text -> text)
         .words(text -> text, "kind")
         .build(SAY.text("compare.table.files"), Rows.of(tables, "changed_files"));
   }
@@ -153,8 +170,8 @@ final class ChangeTables {
   static PageTable records(TablePackage tables) {
     Rows all = Rows.of(tables, "changed_records");
     return Grid.of(tables, "changed_records", "subject", "id")
-        .head("Subject", "subject", text -> text)
-        .head("Id", "id", text -> text)
+        .head(Messages.of("common.Subject"), "subject", text -> text)
+        .head(Messages.of("page.ChangeTables.id"), "id", text -> text)
         .words(text -> text, "watershed", "kind", "what")
         .build(SAY.text("compare.table.records"), all)
         .fold();

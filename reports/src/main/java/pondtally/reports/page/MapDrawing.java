@@ -1,5 +1,6 @@
 package pondtally.reports.page;
 
+import pondtally.reports.text.GroupText;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -85,7 +86,7 @@ final class MapDrawing {
       html.line();
       SiteMark.of(place.state()).draw(html, "transform", "translate(" + at + ")" + size);
       if (!crowded) {
-        html.element("title", place.site() + ": " + place.state().replace('-', ' '));
+        html.element("title", place.site() + ": " + GroupText.words(place.state()));
       }
       html.close();
     }

@@ -29,7 +29,7 @@ public final class ChangedFigure {
     double difference = row.number("difference").orElse(0);
     double size = Math.abs(difference);
     String by = print(size, size, row).replace("%", "\u00a0points");
-    return Messages.english()
+    return Messages.reports()
         .text(difference < 0 ? "compare.down" : "compare.up", Map.of("by", by));
   }
 

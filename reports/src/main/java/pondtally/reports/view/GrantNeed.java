@@ -7,6 +7,7 @@ import java.util.Map;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What is at stake at the sites, as far as records say it. */
@@ -22,10 +23,8 @@ final class GrantNeed {
     properties(tables, sentences);
     wetland(tables, sentences);
     removals(tables, sentences);
-    sentences.add(
-        GrantCells.words(
-            "What high water meant to the people at these places stands in no table. Tell one or two cases in your own words here."));
-    return new GrantSection(1, "Need", sentences, List.of(), Map.of());
+    sentences.add(GrantCells.words(Messages.of("view.GrantNeed.what-high-water-meant-to-the")));
+    return new GrantSection(1, Messages.of("view.GrantNeed.need"), sentences, List.of(), Map.of());
   }
 
   private static void sites(TablePackage tables, List<Sentence> sentences) {
@@ -34,15 +33,15 @@ final class GrantNeed {
       return;
     }
     Sentence.Builder text =
-        Sentence.of("The records hold ")
+        Sentence.of(Messages.of("common.The-records-hold"))
             .rows(sites, NumberText.count(sites.list().size(), "sites"));
     Rows without = sites.where("state", "no-device");
     if (!without.list().isEmpty()) {
       text.say(", ")
           .rows(without, NumberText.count(without.list().size()))
-          .say(" of them without a device so far");
+          .say(Messages.of("view.GrantNeed.of-them-without-a-device-so"));
     }
-    text.say(". By setting: ");
+    text.say(Messages.of("view.GrantNeed.by-setting"));
     List<String> settings =
         sites.list().stream()
             .map(row -> row.text("setting"))
@@ -67,7 +66,7 @@ final class GrantNeed {
       return;
     }
     Sentence.Builder text =
-        Sentence.of("Property on record as in need of protection there: ")
+        Sentence.of(Messages.of("view.GrantNeed.property-on-record-as-in-need"))
             .cell(
                 all,
                 Cells.count(all.first().get(), "properties_recorded", "properties"),
@@ -75,7 +74,7 @@ final class GrantNeed {
     List<Row> types = GrantOutcomes.propertyTypes(whole);
     for (int i = 0; i < Math.min(MOST_TYPES, types.size()); i++) {
       String type = types.get(i).text("property_type");
-      text.say(i == 0 ? ", most often: " : ", ")
+      text.say(i == 0 ? Messages.of("view.GrantNeed.most-often") : ", ")
           .say(GroupText.words(type) + " ")
           .cell(
               whole.where("property_type", type),
@@ -91,16 +90,18 @@ final class GrantNeed {
       return;
     }
     sentences.add(
-        Sentence.of("Wetland at these sites before the first device: ")
+        Said.of("view.GrantNeed.wetland-at-these-sites-before-the")
             .cell(
+                "acresBefore",
                 all,
                 NumberText.acres(GrantCells.number(all, "acres_before").getAsDouble()),
                 "acres_before")
-            .say(", measured at ")
-            .cell(all, Cells.count(all.first().get(), "sites_measured"), "sites_measured")
-            .say(" of ")
-            .cell(all, Cells.count(all.first().get(), "sites", "sites"), "sites")
-            .say(". A dam that is breached takes its wetland with it.")
+            .cell(
+                "sitesMeasured",
+                all,
+                Cells.count(all.first().get(), "sites_measured"),
+                "sites_measured")
+            .cell("sites", all, Cells.count(all.first().get(), "sites", "sites"), "sites")
             .build());
   }
 
@@ -112,14 +113,18 @@ final class GrantNeed {
       return;
     }
     sentences.add(
-        Sentence.of("Beavers still removed at program sites in " + year + ", where reported: ")
+        Said.of("view.GrantNeed.beavers-still-removed-at-program-sites")
+            .words("year", year)
             .cell(
+                "removalsReported",
                 computed,
                 Cells.count(computed.first().orElseThrow(), "removals_reported"),
                 "removals_reported")
-            .say(" at ")
-            .cell(computed, Cells.count(computed.first().orElseThrow(), "sites", "sites"), "sites")
-            .say(".")
+            .cell(
+                "sites",
+                computed,
+                Cells.count(computed.first().orElseThrow(), "sites", "sites"),
+                "sites")
             .build());
   }
 }

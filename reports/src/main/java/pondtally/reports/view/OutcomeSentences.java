@@ -2,10 +2,12 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -33,34 +35,34 @@ final class OutcomeSentences {
     }
     Row row = all.first().get();
     Sentence.Builder kept =
-        Sentence.of("Wetland kept at the data cut: ")
+        Sentence.of(Messages.of("view.OutcomeSentences.wetland-kept-at-the-data-cut"))
             .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified");
     if (Cells.number(row, "acres_retained_verified").isPresent()) {
-      kept.say(" verified, and ")
+      kept.say(Messages.of("view.OutcomeSentences.verified-and"))
           .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
-          .say(" more at sites that worked when last seen and are overdue for a visit");
+          .say(Messages.of("view.OutcomeSentences.more-at-sites-that-worked-when"));
     }
     sentences.add(
-        kept.say(". Measured at ")
+        kept.say(Messages.of("view.OutcomeSentences.measured-at"))
             .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
-            .say(" of ")
+            .say(Messages.of("common.of"))
             .cell(all, Cells.count(row, "sites", "sites"), "sites")
             .say(unmeasured(row))
             .build());
     if (Cells.number(row, "acre_years").isPresent()) {
       sentences.add(
-          Sentence.of("Over the whole record that makes ")
+          Said.of("view.OutcomeSentences.over-the-whole-record-that-makes")
               .cell(
+                  "acreYears",
                   all,
                   NumberText.acreYears(Cells.number(row, "acre_years").getAsDouble()),
                   "acre_years")
-              .say(" of verified working time, of which ")
               .cell(
+                  "acreYearsExtrapolated",
                   all,
                   Missing.orNotKnown(
                       Cells.number(row, "acre_years_extrapolated"), NumberText::acreYears),
                   "acre_years_extrapolated")
-              .say(" lie before the first or after the last measurement.")
               .build());
     }
   }
@@ -72,8 +74,8 @@ final class OutcomeSentences {
       return ".";
     }
     return others == 1
-        ? "; the other one counts as unmeasured, not as zero."
-        : "; the others count as unmeasured, not as zero.";
+        ? Messages.of("view.OutcomeSentences.the-other-one-counts-as-unmeasured")
+        : Messages.of("view.OutcomeSentences.the-others-count-as-unmeasured-not");
   }
 
   private static String acres(Row row, String column) {
@@ -91,21 +93,24 @@ final class OutcomeSentences {
         .ifPresent(
             row ->
                 sentences.add(
-                    Sentence.of("Protected, by devices verified working: ")
-                        .cell(all, Cells.count(row, "properties_protected"), "properties_protected")
-                        .say(" of ")
+                    Said.of("view.OutcomeSentences.protected-by-devices-verified-working-of")
                         .cell(
+                            "propertiesProtected",
+                            all,
+                            Cells.count(row, "properties_protected"),
+                            "properties_protected")
+                        .cell(
+                            "propertiesRecorded",
                             all,
                             Cells.count(row, "properties_recorded", "properties"),
                             "properties_recorded")
-                        .say(" on record, for ")
                         .cell(
+                            "propertyYears",
                             all,
                             Missing.orNotKnown(
                                 Cells.number(row, "property_years"),
                                 years -> NumberText.measured(years, 0, "property-years")),
                             "property_years")
-                        .say(" in all.")
                         .build()));
   }
 
@@ -123,19 +128,22 @@ final class OutcomeSentences {
     Rows computed = year.where("evidence", "");
     Row row = computed.first().orElseThrow();
     Sentence.Builder text =
-        Sentence.of("Removals avoided in " + latest.get() + ", computed: ")
+        Sentence.of(
+                Messages.of(
+                    "view.OutcomeSentences.removals-avoided-in-computed",
+                    Map.of("latest", latest.get())))
             .cell(
                 computed,
                 NumberText.decimal(Cells.number(row, "avoided_computed").orElseThrow(), 1),
                 "avoided_computed")
-            .say(" at ")
+            .say(Messages.of("common.at"))
             .cell(computed, Cells.count(row, "sites", "sites"), "sites");
     Cells.number(row, "sites_left_out")
         .ifPresent(
             left ->
                 text.say(" (")
                     .cell(computed, NumberText.count((long) left), "sites_left_out")
-                    .say(" left out because removals are not reported)"));
+                    .say(Messages.of("view.OutcomeSentences.left-out-because-removals-are-not")));
     claims(year, text.say(". "));
     sentences.add(text.build());
   }
@@ -147,10 +155,10 @@ final class OutcomeSentences {
             .filter(row -> Cells.number(row, "avoided_claimed").isPresent())
             .toList();
     if (claims.isEmpty()) {
-      text.say("Partners claimed none.");
+      text.say(Messages.of("view.OutcomeSentences.partners-claimed-none"));
       return;
     }
-    text.say("Partners claimed, by evidence: ");
+    text.say(Messages.of("view.OutcomeSentences.partners-claimed-by-evidence"));
     for (int i = 0; i < claims.size(); i++) {
       String grade = claims.get(i).text("evidence");
       text.say(i == 0 ? "" : ", ")
@@ -160,6 +168,6 @@ final class OutcomeSentences {
               NumberText.decimal(Cells.number(claims.get(i), "avoided_claimed").orElseThrow(), 0),
               "avoided_claimed");
     }
-    text.say(". The computed and the claimed figure are never added.");
+    text.say(Messages.of("view.OutcomeSentences.the-computed-and-the-claimed-figure"));
   }
 }

@@ -72,7 +72,7 @@ public final class Said {
 
   /** The finished sentence. */
   public Sentence build() {
-    Matcher place = PLACE.matcher(Messages.english().text(key, arguments));
+    Matcher place = PLACE.matcher(Messages.reports().text(key, arguments));
     StringBuilder text = new StringBuilder();
     List<Figure> inOrder = new ArrayList<>();
     while (place.find()) {

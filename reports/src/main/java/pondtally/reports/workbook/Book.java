@@ -13,6 +13,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /**
@@ -89,13 +90,15 @@ final class Book {
     List<Line> own = lines.subList(from, Math.min(lines.size(), from + linesASheet));
     List<String> notes = new ArrayList<>();
     notes.add(
-        "Sheet "
-            + (part + 1)
-            + " of "
-            + number
-            + ": the table is too long for one sheet. It starts on \""
-            + sheet.name()
-            + "\"; filters and totals act on this sheet only.");
+        Messages.of(
+            "workbook.Book.sheet-of-the-table-is-too",
+            Map.of(
+                "part",
+                String.valueOf(part + 1),
+                "number",
+                String.valueOf(number),
+                "name",
+                sheet.name())));
     notes.addAll(sheet.notes());
     String name = part == 0 ? sheet.name() : sheet.name() + " " + (part + 1);
     return sheet.part(name, notes, own, part == 0);

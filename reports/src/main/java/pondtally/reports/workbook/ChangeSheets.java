@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Messages;
@@ -31,10 +32,10 @@ final class ChangeSheets {
     book.add(
         TableSheet.of(
                 sheet,
-                Messages.english().text(titleKey),
+                Messages.reports().text(titleKey),
                 List.of(
-                    Messages.english().text("compare.together"),
-                    Messages.english().text("compare.limits")),
+                    Messages.reports().text("compare.together"),
+                    Messages.reports().text("compare.limits")),
                 columns,
                 Rows.of(tables, table).lines())
             .withKeyColumns(3));
@@ -44,8 +45,9 @@ final class ChangeSheets {
     return Formula.of(
         refs ->
             Formula.orUnknown(
-                "(%s-%s)/ABS(%s)"
-                    .formatted(refs.cell("after"), refs.cell("before"), refs.cell("before"))),
+                Messages.of(
+                    "workbook.ChangeSheets.abs",
+                    Map.of("after", refs.cell("after"), "before", refs.cell("before")))),
         line ->
             line.number("before").isEmpty()
                     || line.number("after").isEmpty()

@@ -2,6 +2,7 @@ package pondtally.reports.workbook;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
@@ -14,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableStyleInfo;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /** Writes what stands above the lines of a table sheet, and makes it a table. */
@@ -40,7 +42,8 @@ final class TableHead {
       put(row++, note).setCellStyle(styles.note());
     }
     if (place.sheet().lines().isEmpty()) {
-      put(row, "The records hold nothing of this kind.").setCellStyle(styles.prose());
+      put(row, Messages.of("workbook.TableHead.the-records-hold-nothing-of-this"))
+          .setCellStyle(styles.prose());
       sheet.setColumnWidth(0, 60 * 256);
       return;
     }
@@ -108,7 +111,7 @@ final class TableHead {
       Cell cell = row.createCell(i);
       cell.setCellStyle(styles.total(i > 0, columns.get(i).format()));
       if (i == 0) {
-        cell.setCellValue("Total of the rows shown");
+        cell.setCellValue(Messages.of("workbook.TableHead.total-of-the-rows-shown"));
       } else {
         total(cell, columns.get(i), sums);
       }
@@ -119,8 +122,9 @@ final class TableHead {
     if (column.totaled()) {
       String range = place.range(column.column());
       cell.setCellFormula(
-          "IF(SUBTOTAL(102,%s)=0,\"%s\",SUBTOTAL(109,%s))"
-              .formatted(range, Formula.NOT_KNOWN, range));
+          Messages.of(
+              "workbook.TableHead.if-subtotal-102-0-subtotal-109",
+              Map.of("range", range, "notknown", Formula.NOT_KNOWN)));
       OptionalDouble sum = sums.number(column.column());
       if (sum.isPresent()) {
         cell.setCellValue(sum.getAsDouble());
