@@ -120,7 +120,9 @@ final class HazardRatioChart {
 
   private static Panel panel(String model, List<IntervalRow> rows, List<IntervalRow> all) {
     return new IntervalPlot(axis(all), OptionalDouble.of(1), HEADS, IntervalPlot.room(HEADS, all))
-        .panel(Messages.of("chart.HazardRatioChart.model", Map.of("model", GroupText.words(model))), rows);
+        .panel(
+            Messages.of("chart.HazardRatioChart.model", Map.of("model", GroupText.words(model))),
+            rows);
   }
 
   private static LogAxis axis(List<IntervalRow> rows) {

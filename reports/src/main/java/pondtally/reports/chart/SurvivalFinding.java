@@ -114,8 +114,7 @@ final class SurvivalFinding {
   }
 
   private String single(Contrast.Group group, int years) {
-    String said = group.estimate().ofHundred();
-    int limits = said.indexOf(" (");
+    String figure = NumberText.aboutOfHundred(group.estimate().value());
     String who =
         grouping.equals("all")
             ? Messages.of("chart.SurvivalFinding.devices")
@@ -123,16 +122,14 @@ final class SurvivalFinding {
     return Messages.of(
         "chart.SurvivalFinding.had-not-failed-after",
         Map.of(
-            "toUpperCase",
-            String.valueOf(Character.toUpperCase(said.charAt(0))),
-            "substring",
-            said.substring(1, limits),
+            "figure",
+            Character.toUpperCase(figure.charAt(0)) + figure.substring(1),
             "who",
             who,
             "years",
             NumberText.years(years),
-            "substring2",
-            said.substring(limits)));
+            "limits",
+            group.estimate().limitsOfShare()));
   }
 
   private static String apart(Contrast pair, int years) {

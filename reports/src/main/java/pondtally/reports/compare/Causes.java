@@ -67,8 +67,10 @@ final class Causes {
         messages.has(key) ? key : "compare.why.setting",
         Map.of(
             "setting", setting.setting(),
-            "before", setting.before().isEmpty() ? messages.text("common.not-set") : setting.before(),
-            "after", setting.after().isEmpty() ? messages.text("common.not-set") : setting.after()));
+            "before",
+                setting.before().isEmpty() ? messages.text("compare.notSet") : setting.before(),
+            "after",
+                setting.after().isEmpty() ? messages.text("compare.notSet") : setting.after()));
   }
 
   private void records(

@@ -1,11 +1,11 @@
 package pondtally.reports.compare;
 
-import pondtally.reports.text.Missing;
 import java.util.List;
 import java.util.Optional;
 import pondtally.reports.table.Field;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.Table;
+import pondtally.reports.text.Missing;
 
 /** Cells of two runs side by side. */
 final class Cells {

@@ -1,10 +1,10 @@
 package pondtally.reports.document;
 
-import pondtally.reports.text.Messages;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSimpleField;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.SafeText;
 
 /**

@@ -84,7 +84,11 @@ final class ChangeTables {
         Cell.words(row.text("table").replace('_', ' ')),
         Cell.words(row.text("grouping").isEmpty() ? "" : group),
         Cell.words(row.text("row")),
-        Cell.words(column.isEmpty() ? "row " + row.text("kind") : column.replace('_', ' ')),
+        Cell.words(
+            column.isEmpty()
+                ? Messages.of(
+                    "page.ChangeTables.row-kind", Map.of("kind", GroupText.words(row.text("kind"))))
+                : column.replace('_', ' ')),
         side(name, key, row, "before"),
         side(name, key, row, "after"),
         difference(row),

@@ -62,7 +62,12 @@ final class Closing {
     for (Method method : Method.all(tables)) {
       html.line().element("dt", method.subject());
       html.open("dd").text(method.text() + " ");
-      html.element("span", Messages.of("page.Closing.source", Map.of("source", method.source())), "class", "source").close();
+      html.element(
+              "span",
+              Messages.of("page.Closing.source", Map.of("source", method.source())),
+              "class",
+              "source")
+          .close();
     }
     html.close();
   }

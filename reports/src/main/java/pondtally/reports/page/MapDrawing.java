@@ -1,9 +1,9 @@
 package pondtally.reports.page;
 
-import pondtally.reports.text.GroupText;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import pondtally.reports.text.GroupText;
 
 /** The drawing of a map: marks, a grid of degrees, a scale bar in miles and kilometers. */
 final class MapDrawing {

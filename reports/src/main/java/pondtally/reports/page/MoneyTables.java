@@ -115,6 +115,8 @@ final class MoneyTables {
   }
 
   private static String yesNo(String truth) {
-    return List.of("true", "false").contains(truth) ? truth.equals("true") ? Messages.of("common.yes") : Messages.of("common.no") : truth;
+    return List.of("true", "false").contains(truth)
+        ? truth.equals("true") ? Messages.of("common.yes") : Messages.of("common.no")
+        : truth;
   }
 }

@@ -12,8 +12,7 @@ public final class DateText {
 
   /** {@code March 12, 2025}, held on one line. */
   public static String readable(LocalDate date) {
-    String month =
-        date.getMonth().getDisplayName(TextStyle.FULL, Messages.reports().locale());
+    String month = date.getMonth().getDisplayName(TextStyle.FULL, Messages.reports().locale());
     return Messages.of(
         "date.readable",
         Map.of("month", month, "day", date.getDayOfMonth(), "year", date.getYear()));

@@ -33,13 +33,19 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
 
   /** A share: {@code about 84 of 100 (likely 72 to 92)}. */
   public String ofHundred() {
-    return estimate(
-        NumberText.aboutOfHundred(value), hasLimits() ? likely(hundredLimits()) : NO_LIMITS);
+    return estimate(NumberText.aboutOfHundred(value), limitsOfShare());
+  }
+
+  /** The limits of a share in their brackets: {@code (likely 72 to 92)}. */
+  public String limitsOfShare() {
+    return hasLimits() ? likely(hundredLimits()) : NO_LIMITS;
   }
 
   /** The limits of a share alone: {@code 72 to 92 of 100}. */
   public String limitsOfHundred() {
-    return hasLimits() ? Messages.of("number.of-hundred", Map.of("number", hundredLimits())) : Missing.NOT_KNOWN;
+    return hasLimits()
+        ? Messages.of("number.of-hundred", Map.of("number", hundredLimits()))
+        : Missing.NOT_KNOWN;
   }
 
   /** A share in per cent: {@code 34% (likely 22% to 47%)}. */

@@ -6,8 +6,8 @@ import pondtally.reports.table.Field;
 import pondtally.reports.text.Messages;
 
 /**
- * What a column is called on paper, with its unit. The message bundle names them; a
- * column that it does not have is told by its own name.
+ * What a column is called on paper, with its unit. The message bundle names them; a column that it
+ * does not have is told by its own name.
  */
 public final class Headings {
 

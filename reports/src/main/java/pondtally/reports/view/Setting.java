@@ -23,43 +23,43 @@ public record Setting(String cellName, String label, String value, String unit, 
     {
       "region",
       Messages.of("view.Setting.region"),
-      "name",
+      Messages.of("setting.unit.name"),
       Messages.of("view.Setting.title-of-the-reports")
     },
     {
       "as_of",
       Messages.of("view.Setting.data-cut"),
-      "date",
+      Messages.of("setting.unit.date"),
       Messages.of("view.Setting.records-dated-later-are-not-counted")
     },
     {
       "period_from",
       Messages.of("view.Setting.reporting-period-from"),
-      "date",
+      Messages.of("setting.unit.date"),
       Messages.of("view.Setting.first-day-of-the-period")
     },
     {
       "period_to",
       Messages.of("view.Setting.reporting-period-to"),
-      "date",
+      Messages.of("setting.unit.date"),
       Messages.of("view.Setting.last-day-of-the-period")
     },
     {
       "failure",
       Messages.of("view.Setting.what-counts-as-failure"),
-      "rule",
+      Messages.of("setting.unit.rule"),
       Messages.of("view.Setting.the-condition-found-at-a-visit")
     },
     {
       "failure_dated",
       Messages.of("view.Setting.how-failures-are-dated"),
-      "rule",
+      Messages.of("setting.unit.rule"),
       Messages.of("view.Setting.interval-between-two-visits-midpoint-halfway")
     },
     {
       "base_year",
       Messages.of("view.Setting.price-year"),
-      "year",
+      Messages.of("setting.unit.year"),
       Messages.of("view.Setting.every-dollar-is-a-dollar-of")
     },
     {
@@ -89,31 +89,31 @@ public record Setting(String cellName, String label, String value, String unit, 
     {
       "horizon_years",
       Messages.of("common.Years-looked-ahead"),
-      "years",
+      Messages.of("setting.unit.years"),
       Messages.of("view.Setting.how-far-projected-figures-look")
     },
     {
       "revisit_every_days",
       Messages.of("common.Days-between-visits"),
-      "days",
+      Messages.of("setting.unit.days"),
       Messages.of("view.Setting.the-plan-a-device-not-seen")
     },
     {
       "groups_below",
       Messages.of("view.Setting.smallest-group-that-is-ranked"),
-      "devices",
+      Messages.of("setting.unit.devices"),
       Messages.of("view.Setting.groups-with-fewer-devices-are-shown")
     },
     {
       "watershed_digits",
       Messages.of("view.Setting.digits-of-watershed-codes"),
-      "digits",
+      Messages.of("setting.unit.digits"),
       Messages.of("view.Setting.level-at-which-watersheds-are-compared")
     },
     {
       "version",
       Messages.of("view.Setting.version"),
-      "name",
+      Messages.of("setting.unit.name"),
       Messages.of("view.Setting.version-of-pondtally-that-made-the")
     },
   };
@@ -141,14 +141,14 @@ public record Setting(String cellName, String label, String value, String unit, 
             "Hectares_per_acre",
             Messages.of("view.Setting.hectares-in-an-acre"),
             Double.toString(HECTARES_PER_ACRE),
-            "hectares",
+            Messages.of("setting.unit.hectares"),
             Messages.of("view.Setting.constant-43-560-square-feet-of")));
     settings.add(
         new Setting(
             "Days_per_year",
             Messages.of("view.Setting.days-in-a-year"),
             Double.toString(DAYS_PER_YEAR),
-            "days",
+            Messages.of("setting.unit.days"),
             Messages.of("view.Setting.constant-turns-ages-in-days-into")));
     return settings;
   }

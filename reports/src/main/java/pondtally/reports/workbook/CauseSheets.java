@@ -100,19 +100,13 @@ final class CauseSheets {
   }
 
   private static String failuresOfGroup(Refs refs) {
-    return Messages.of(
-        "workbook.CauseSheets.sumifs",
-        Map.of(
-            "column",
+    return "SUMIFS(%s,%s,%s,%s,%s)"
+        .formatted(
             refs.column("failures"),
-            "column2",
             refs.column("grouping"),
-            "grouping",
             refs.cell("grouping"),
-            "column3",
             refs.column("group"),
-            "group",
-            refs.cell("group")));
+            refs.cell("group"));
   }
 
   private static double failures(Line line) {

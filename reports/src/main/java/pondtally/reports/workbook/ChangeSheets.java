@@ -1,7 +1,6 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Messages;
@@ -45,9 +44,8 @@ final class ChangeSheets {
     return Formula.of(
         refs ->
             Formula.orUnknown(
-                Messages.of(
-                    "workbook.ChangeSheets.abs",
-                    Map.of("after", refs.cell("after"), "before", refs.cell("before")))),
+                "(%s-%s)/ABS(%s)"
+                    .formatted(refs.cell("after"), refs.cell("before"), refs.cell("before"))),
         line ->
             line.number("before").isEmpty()
                     || line.number("after").isEmpty()

@@ -149,7 +149,8 @@ final class CheckSheets {
                     "column", field.name(),
                     "type", field.type(),
                     "unit", field.unit().isEmpty() ? Messages.of("common.none") : field.unit(),
-                    "private", field.isPrivate() ? Messages.of("common.yes") : Messages.of("common.no"),
+                    "private",
+                        field.isPrivate() ? Messages.of("common.yes") : Messages.of("common.no"),
                     "description", field.description())));
       }
     }

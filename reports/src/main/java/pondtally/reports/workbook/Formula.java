@@ -1,11 +1,9 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /**
@@ -79,17 +77,8 @@ interface Formula {
     return of(
         refs ->
             orUnknown(
-                Messages.of(
-                    "workbook.Formula.sum-sum",
-                    Map.of(
-                        "a",
-                        refs.cell(a),
-                        "b",
-                        refs.cell(b),
-                        "c",
-                        refs.cell(c),
-                        "d",
-                        refs.cell(d)))),
+                "%s*%s+SUM(%s)*SUM(%s)"
+                    .formatted(refs.cell(a), refs.cell(b), refs.cell(c), refs.cell(d))),
         line ->
             line.number(a).isEmpty() || line.number(b).isEmpty()
                 ? OptionalDouble.empty()

@@ -112,7 +112,10 @@ final class ModelWriter {
       Cell cell = row.createCell(i);
       cell.setCellValue(words.get(i));
       cell.setCellStyle(
-          styles.header(i == 0 || words.get(i).equals(Messages.of("common.Unit")) ? Format.TEXT : Format.TWO));
+          styles.header(
+              i == 0 || words.get(i).equals(Messages.of("common.Unit"))
+                  ? Format.TEXT
+                  : Format.TWO));
     }
     row.setHeightInPoints(words.size() > 4 ? 42 : 16);
   }

@@ -1,6 +1,5 @@
 package pondtally.reports.workbook;
 
-import pondtally.reports.text.GroupText;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -9,6 +8,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.GroupText;
 import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;

@@ -1,12 +1,12 @@
 package pondtally.reports.workbook;
 
-import pondtally.reports.text.GroupText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.GroupText;
 import pondtally.reports.text.Messages;
 import pondtally.reports.view.CurvePoints;
 import pondtally.reports.view.Groups;

@@ -2,7 +2,6 @@ package pondtally.reports.workbook;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
@@ -100,7 +99,7 @@ final class TableHead {
   }
 
   static String tableName(String sheetName) {
-    return "T_" + sheetName.replaceAll("[^A-Za-z0-9]", "_").toLowerCase(Locale.ROOT);
+    return "T_" + sheetName.replaceAll("[^\\p{L}\\p{N}]", "_").toLowerCase(Locale.ROOT);
   }
 
   private void totals() {
@@ -122,9 +121,8 @@ final class TableHead {
     if (column.totaled()) {
       String range = place.range(column.column());
       cell.setCellFormula(
-          Messages.of(
-              "workbook.TableHead.if-subtotal-102-0-subtotal-109",
-              Map.of("range", range, "notknown", Formula.NOT_KNOWN)));
+          "IF(SUBTOTAL(102,%s)=0,\"%s\",SUBTOTAL(109,%s))"
+              .formatted(range, Formula.NOT_KNOWN, range));
       OptionalDouble sum = sums.number(column.column());
       if (sum.isPresent()) {
         cell.setCellValue(sum.getAsDouble());
