@@ -49,8 +49,8 @@ public final class GrantDocument {
         section(document, paragraphs, section);
         charts(pictures, section, byName);
       }
-      methods(paragraphs, tables);
       cautions(paragraphs);
+      methods(paragraphs, tables);
       pictures.writeTall();
       footer(document, tables);
       DocumentProperties.set(document, tables);

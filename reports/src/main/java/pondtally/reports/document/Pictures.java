@@ -29,7 +29,7 @@ final class Pictures {
     if (PictureWriter.isTall(folder, chart)) {
       tall.put(chart, caption);
       paragraphs.add(
-          "BodyText", Messages.reports().text("document.tall", Map.of("title", chart.title())));
+          "BodyText", Messages.of("document.tall", Map.of("title", chart.title())));
     } else {
       PictureWriter.write(document, paragraphs, folder, chart, caption);
     }
@@ -38,7 +38,7 @@ final class Pictures {
   /** The charts kept for the end, below a heading of their own. */
   void writeTall() throws IOException {
     if (!tall.isEmpty()) {
-      paragraphs.heading(1, Messages.reports().text("document.tall.heading"));
+      paragraphs.heading(1, Messages.of("document.tall.heading")).setPageBreak(true);
     }
     for (Map.Entry<ChartFile, String> chart : tall.entrySet()) {
       PictureWriter.write(document, paragraphs, folder, chart.getKey(), chart.getValue());

@@ -34,7 +34,7 @@ public final class GroupText {
     if (code.isEmpty() || code.equals("unknown")) {
       return Messages.of("common.not-recorded");
     }
-    return Messages.or("code." + code.replaceAll("[^A-Za-z0-9]+", "-"), code.replace('-', ' '));
+    return Messages.or("code." + code.replace(' ', '_'), code.replace('-', ' '));
   }
 
   private static String pipe(String group) {

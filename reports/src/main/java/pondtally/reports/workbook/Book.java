@@ -138,8 +138,11 @@ final class Book {
         new TableHead(sheet, place, styles, refs(place)).write();
         boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
         int pages = place.sheet().pages();
-        int wide = pages == 0 ? PagesWide.set(sheet, place) : 1;
+        int wide = pages == 0 ? PagesWide.set(sheet, place, ChartAnchors.ranges(place)) : 1;
         properties.page(sheet, pages == 0, wide, pages == 0 && onePage ? 1 : pages);
+        if (pages == 0) {
+          sheet.getPrintSetup().setPaperSize(PagesWide.paper(place));
+        }
       }
     }
   }

@@ -94,8 +94,8 @@ class GrantDocumentTest {
               "Heading1 Who paid, and match",
               "Heading1 Evidence and its limits",
               "Heading1 Next season",
-              "Heading1 Methods in short",
-              "Heading1 Cautions"),
+              "Heading1 Cautions",
+              "Heading1 Methods in short"),
           outline);
     }
   }
