@@ -70,6 +70,7 @@ final class ChangeTables {
             Messages.of("page.ChangeTables.before"),
             Messages.of("page.ChangeTables.now"),
             Messages.of("page.ChangeTables.difference"),
+            Messages.of("page.ChangeTables.relative"),
             Messages.of("page.ChangeTables.from-what")),
         4,
         lines,
@@ -91,7 +92,8 @@ final class ChangeTables {
                 : column.replace('_', ' ')),
         side(name, key, row, "before"),
         side(name, key, row, "after"),
-        difference(row),
+        difference(name, key, row),
+        relative(name, key, row),
         Cell.words(row.text("why")));
   }
 
@@ -119,16 +121,28 @@ final class ChangeTables {
     return Cell.words(text.isEmpty() ? Missing.NOT_KNOWN : text);
   }
 
-  private static Cell difference(Row row) {
-    OptionalDouble by = row.number("difference");
-    if (by.isEmpty()) {
-      return Cell.words("");
-    }
-    String relative =
-        row.number("relative").isPresent()
-            ? ", " + signedPercent(row.number("relative").getAsDouble())
-            : "";
-    return Cell.words(ChangedFigure.difference(row) + relative);
+  private static Cell difference(String name, Map<String, String> key, Row row) {
+    return row.number("difference").isEmpty()
+        ? Cell.words("")
+        : Cell.number(
+            new Figure(
+                name,
+                key,
+                Figure.How.CELL,
+                List.of("difference"),
+                ChangedFigure.difference(row)));
+  }
+
+  private static Cell relative(String name, Map<String, String> key, Row row) {
+    return row.number("relative").isEmpty()
+        ? Cell.words("")
+        : Cell.number(
+            new Figure(
+                name,
+                key,
+                Figure.How.CELL,
+                List.of("relative"),
+                signedPercent(row.number("relative").getAsDouble())));
   }
 
   private static String signedPercent(double share) {

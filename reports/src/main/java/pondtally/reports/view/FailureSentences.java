@@ -95,24 +95,23 @@ final class FailureSentences {
 
   static void watersheds(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "failure_rates").where("grouping", "watershed").where("year", "all");
+    Rows large = all.atLeast("devices", Groups.smallBelow(tables));
     List<Row> judged =
-        all.list().stream()
-            .filter(row -> !Groups.isSmall(Line.of(row), tables))
-            .filter(row -> !row.text("outside_funnel").isEmpty())
-            .toList();
+        large.list().stream().filter(row -> !row.text("outside_funnel").isEmpty()).toList();
     if (judged.isEmpty()) {
       return;
     }
     List<Row> beyond = judged.stream().filter(row -> row.isTrue("outside_funnel")).toList();
     if (beyond.isEmpty()) {
       sentences.add(
-          Sentence.of(
-                  judged.size() == 1
-                      ? Messages.of("view.FailureSentences.the-one-watershed-large-enough-to")
-                      : Messages.of(
-                          "view.FailureSentences.no-watershed-stands-out-the-large",
-                          Map.of("size", String.valueOf(judged.size()))))
-              .build());
+          judged.size() == 1
+              ? Said.of("view.FailureSentences.the-one-watershed-large-enough-to").build()
+              : Said.of("view.FailureSentences.no-watershed-stands-out-the-large")
+                  .rows(
+                      "size",
+                      large.where("outside_funnel", "false"),
+                      NumberText.count(judged.size()))
+                  .build());
     }
     for (Row row : beyond) {
       sentences.add(standsOut(all.where("group", row.text("group")), row));

@@ -63,7 +63,7 @@ final class MainChanges {
       }
     }
     if (isNumber) {
-      said.words("difference", ChangedFigure.difference(row));
+      said.cell("difference", change, ChangedFigure.difference(row), "difference");
     }
     return said.build();
   }

@@ -3,6 +3,7 @@ package pondtally.reports.workbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,6 +57,11 @@ final class Book {
     if (tables.table(table).isPresent()) {
       sheet.accept(this, tables);
     }
+  }
+
+  /** The table sheets, in their order. */
+  Collection<Place> places() {
+    return places.values();
   }
 
   /** Names of the sheets so far, in their order. */

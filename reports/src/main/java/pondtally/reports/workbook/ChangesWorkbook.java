@@ -24,6 +24,11 @@ public final class ChangesWorkbook {
    * @throws IOException when the file cannot be written
    */
   public static void write(TablePackage tables, Path file) throws IOException {
+    plan(tables).write(file);
+  }
+
+  /** Every sheet with the tables and columns that its cells are read from. */
+  static Book plan(TablePackage tables) {
     String title = ChangeSentences.title(tables);
     String asOf = tables.fact("as_of");
     Book book =
@@ -46,7 +51,7 @@ public final class ChangesWorkbook {
     records(book, tables);
     CheckSheets.fields(book, tables);
     book.addFirst(summary(tables, title, book.sheetNames()));
-    book.write(file);
+    return book;
   }
 
   private static ProseSheet summary(TablePackage tables, String title, List<String> others) {

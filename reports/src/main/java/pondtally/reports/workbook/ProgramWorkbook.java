@@ -31,12 +31,17 @@ public final class ProgramWorkbook {
   }
 
   static void write(TablePackage tables, Path file, int linesASheet) throws IOException {
+    plan(tables, linesASheet).write(file);
+  }
+
+  /** Every sheet with the tables and columns that its cells are read from. */
+  static Book plan(TablePackage tables, int linesASheet) {
     Book book = new Book(properties(tables), linesASheet);
     subjects(book, tables);
     OtherTables.addTo(book, tables);
     records(book, tables);
     book.addFirst(SummarySheet.of(tables, book.sheetNames()));
-    book.write(file);
+    return book;
   }
 
   private static void subjects(Book book, TablePackage tables) {

@@ -61,7 +61,7 @@ class SentenceLiteralsTest {
           "The document cannot be put together: ",
           " has no column ",
           " needs an end",
-          "not in the sentence: ",
+          " not in the sentence: ",
           " is no picture: ",
           " cells for ");
 
