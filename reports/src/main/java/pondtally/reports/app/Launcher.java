@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pondtally.reports.text.Messages;
 import pondtally.check.UserError;
 
 /**
@@ -104,6 +105,10 @@ final class Launcher {
       command.add("-XX:DumpLoadedClassList=" + scratch.resolve(CLASSES));
     }
     command.addAll(JavaFlags.ofUser(System.getenv("PONDTALLY_JAVA_OPTS")));
+    String language = System.getProperty(Messages.LANGUAGE);
+    if (language != null) {
+      command.add("-D" + Messages.LANGUAGE + "=" + language);
+    }
     command.add("-D" + CHILD + "=true");
     command.add("-jar");
     command.add(jar.toString());

@@ -10,12 +10,17 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.Editions;
 import pondtally.reports.fixture.EveryNumber;
+
 import pondtally.reports.fixture.TablesFixture;
+import pondtally.reports.page.ReportPage;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Figure;
 import pondtally.reports.view.Sentence;
 import pondtally.reports.view.Summary;
+import pondtally.reports.workbook.EveryCell;
+import pondtally.reports.workbook.ProgramWorkbook;
 
 /** Each number of summary and document is looked up in the cell that its figure names. */
 class EveryNumberTest {
@@ -90,5 +95,20 @@ class EveryNumberTest {
       assertTrue(EveryNumber.of(scoped).sections(Summary.of(scoped)) > 50);
       assertTrue(EveryNumber.of(scoped).grant() > 100);
     }
+  }
+
+  /** The same for the public edition, its page and its workbook. */
+  @Test
+  void everyNumberOfThePublicEdition() throws Exception {
+    TablePackage open = Editions.open(folder.resolve("editions"), 60);
+    EveryNumber numbers = EveryNumber.of(open);
+    assertTrue(numbers.sections(Summary.of(open)) > 20);
+    assertTrue(numbers.grant() > 50);
+    Path file = folder.resolve("public.html");
+    ReportPage.write(open, folder, List.of(), file);
+    assertTrue(numbers.page(file) > 500);
+    Path book = folder.resolve("public.xlsx");
+    ProgramWorkbook.write(open, book);
+    assertTrue(EveryCell.ofProgram(open, book) > 500);
   }
 }
