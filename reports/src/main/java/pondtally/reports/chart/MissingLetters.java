@@ -22,6 +22,7 @@ public final class MissingLetters {
   /** The letters, each once and in the order of their code points; empty where there are none. */
   public static String of(TablePackage tables) {
     TreeSet<Integer> missing = new TreeSet<>();
+    addMissing(tables.fact("region"), missing);
     for (Table table : tables.tables()) {
       for (Field field : table.fields()) {
         if (SHOWN.contains(field.name())) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
@@ -124,19 +125,38 @@ final class SurvivalSentences {
   }
 
   static void small(Rows pipes, TablePackage tables, List<Sentence> sentences) {
-    List<String> small =
-        pipes.list().stream()
-            .filter(row -> Groups.isSmall(Line.of(row), tables))
-            .map(row -> GroupText.label("pipe", row.text("group")))
-            .toList();
+    String small = named(pipes, row -> !isWithheld(row) && Groups.isSmall(Line.of(row), tables));
     if (!small.isEmpty()) {
       sentences.add(
           Said.of("view.SurvivalSentences.too-few-devices-to-compare-fewer")
-              .fact(
-                  "groupsBelow", "groups_below", NumberText.count((long) Groups.smallBelow(tables)))
-              .words("part", String.join("; ", small))
+              .fact("groupsBelow", "groups_below", count(Groups.smallBelow(tables)))
+              .words("part", small)
               .build());
     }
+    String withheld = named(pipes, SurvivalSentences::isWithheld);
+    if (!withheld.isEmpty()) {
+      sentences.add(
+          Said.of("view.SurvivalSentences.withheld-in-this-edition")
+              .fact("groupsBelow", "groups_below", count(Groups.smallBelow(tables)))
+              .words("pipes", withheld)
+              .build());
+    }
+  }
+
+  private static String count(double number) {
+    return NumberText.count((long) number);
+  }
+
+  /** Kept back in the public edition; how large the group is, is kept back as well. */
+  private static boolean isWithheld(Row row) {
+    return row.text("devices").equals(Line.WITHHELD);
+  }
+
+  private static String named(Rows pipes, Predicate<Row> which) {
+    return pipes.list().stream()
+        .filter(which)
+        .map(row -> GroupText.label("pipe", row.text("group")))
+        .collect(Collectors.joining("; "));
   }
 
   /** What the test of all pipe types together supports, and no more. */
