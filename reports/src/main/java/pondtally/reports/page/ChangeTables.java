@@ -84,12 +84,12 @@ final class ChangeTables {
     return List.of(
         Cell.words(row.text("table").replace('_', ' ')),
         Cell.words(row.text("grouping").isEmpty() ? "" : group),
-        Cell.words(row.text("row")),
+        Cell.words(RowKey.words(row.text("row"))),
         Cell.words(
             column.isEmpty()
                 ? Messages.of(
                     "page.ChangeTables.row-kind", Map.of("kind", GroupText.words(row.text("kind"))))
-                : column.replace('_', ' ')),
+                : RowKey.column(column)),
         side(name, key, row, "before"),
         side(name, key, row, "after"),
         difference(name, key, row),
