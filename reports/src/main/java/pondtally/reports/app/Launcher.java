@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import pondtally.reports.text.Messages;
 import pondtally.check.UserError;
+import pondtally.reports.text.Messages;
 
 /**
  * Starts the work in a second Java machine with the compiler, collector and memory that suit the

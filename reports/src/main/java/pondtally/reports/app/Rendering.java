@@ -30,18 +30,21 @@ final class Rendering {
   /**
    * Reports of the full edition, with a fix list for each partner; of a public edition's tables,
    * which name no partner, the public reports.
+   *
+   * @return the letters of names that no font of this machine has
    */
-  static void write(TablePackage tables, Path folder, RunClock clock) throws IOException {
-    writePublic(tables, folder, clock);
+  static String write(TablePackage tables, Path folder, RunClock clock) throws IOException {
+    String missing = writePublic(tables, folder, clock);
     if (tables.table("row_account").filter(account -> account.has("partner")).isEmpty()) {
-      return;
+      return missing;
     }
     ReturnMarks marks = new ReturnMarks(FixMarks.FIX_LIST, InputForms.all());
     clock.timed("fix list", () -> FixList.write(tables, marks, folder.resolve("fix-list.xlsx")));
+    return missing;
   }
 
   /** Reports that may be shown to anybody when the tables may. */
-  static void writePublic(TablePackage tables, Path folder, RunClock clock) throws IOException {
+  static String writePublic(TablePackage tables, Path folder, RunClock clock) throws IOException {
     Path charts = Files.createDirectory(folder.resolve("charts"));
     List<ChartFile> drawn = new ArrayList<>();
     clock.timed("charts", () -> drawn.addAll(ChartSet.write(tables, charts)));
@@ -58,13 +61,14 @@ final class Rendering {
     if (sites.isPresent()) {
       SitesGeoJson.write(sites.get(), folder.resolve("sites.geojson"));
     }
+    return missing;
   }
 
   /** What to do about boxes in pictures. */
   static String missingLetters(String missing) {
     int letters = missing.codePointCount(0, missing.length());
     String some = missing.substring(0, missing.offsetByCodePoints(0, Math.min(MOST, letters)));
-    return "pondtally: no font of this machine has %s in names: %s%s. In PNG charts, and in grant.docx, a box stands for each; SVG charts, report.html and program.xlsx show them where the reader has a font. Install a font for that script, such as a Noto Sans of its language, and run render again."
+    return "pondtally: no font of this machine has %s in names: %s%s. In PNG charts, which grant.docx shows, a box stands for each; text, SVG charts, report.html and program.xlsx show them where the reader has a font. Install a font for that script, such as a Noto Sans of its language, and run render again."
         .formatted(
             letters == 1 ? "this letter" : "these %s letters".formatted(letters),
             some,

@@ -28,8 +28,7 @@ final class Pictures {
   void add(ChartFile chart, String caption) throws IOException {
     if (PictureWriter.isTall(folder, chart)) {
       tall.put(chart, caption);
-      paragraphs.add(
-          "BodyText", Messages.of("document.tall", Map.of("title", chart.title())));
+      paragraphs.add("BodyText", Messages.of("document.tall", Map.of("title", chart.title())));
     } else {
       PictureWriter.write(document, paragraphs, folder, chart, caption);
     }

@@ -126,11 +126,7 @@ final class ChangeTables {
         ? Cell.words("")
         : Cell.number(
             new Figure(
-                name,
-                key,
-                Figure.How.CELL,
-                List.of("difference"),
-                ChangedFigure.difference(row)));
+                name, key, Figure.How.CELL, List.of("difference"), ChangedFigure.difference(row)));
   }
 
   private static Cell relative(String name, Map<String, String> key, Row row) {

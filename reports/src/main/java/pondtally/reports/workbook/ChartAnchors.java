@@ -1,7 +1,7 @@
 package pondtally.reports.workbook;
 
-import org.apache.poi.ss.usermodel.ClientAnchor;
 import java.util.List;
+import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -33,8 +33,7 @@ final class ChartAnchors {
     row = under ? place.lastRow() + 2 : place.firstRow();
     // Beside the key columns, which print again on every page of a wide table.
     int repeated = PagesWide.isWide(place) ? place.sheet().keyColumns() : 0;
-    column =
-        under ? repeated : Math.max(place.sheet().columns().size(), columnsOfTitle(place)) + 1;
+    column = under ? repeated : Math.max(place.sheet().columns().size(), columnsOfTitle(place)) + 1;
   }
 
   /** Whether the charts of a sheet stand under its table. */
@@ -47,9 +46,7 @@ final class ChartAnchors {
     ChartAnchors anchors = new ChartAnchors(place);
     return place.sheet().charts().stream()
         .map(chart -> anchors.next())
-        .map(
-            at ->
-                new CellRangeAddress(at.getRow1(), at.getRow2(), at.getCol1(), at.getCol2()))
+        .map(at -> new CellRangeAddress(at.getRow1(), at.getRow2(), at.getCol1(), at.getCol2()))
         .toList();
   }
 

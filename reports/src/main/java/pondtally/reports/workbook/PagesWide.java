@@ -106,8 +106,7 @@ final class PagesWide {
   }
 
   private static void print(XSSFSheet sheet, List<CellRangeAddress> areas) {
-    List<String> ranges =
-        areas.stream().map(area -> area.formatAsString(null, true)).toList();
+    List<String> ranges = areas.stream().map(area -> area.formatAsString(null, true)).toList();
     sheet
         .getWorkbook()
         .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), String.join(",", ranges));

@@ -9,8 +9,8 @@ package pondtally.reports.workbook;
  * @param formula null where cells are constants
  * @param totaled whether the line of totals adds it up; a column with a formula shows that formula
  *     over the totals instead
- * @param source the result table that holds it; empty where no table does, so that the formula alone
- *     says its value
+ * @param source the result table that holds it; empty where no table does, so that the formula
+ *     alone says its value
  */
 record TableColumn(
     String column,
@@ -31,7 +31,6 @@ record TableColumn(
     String prefix = source + ".";
     return column.startsWith(prefix) ? column.substring(prefix.length()) : column;
   }
-
 
   TableColumn withHeading(String words) {
     return new TableColumn(column, words, format, width, formula, totaled, source);

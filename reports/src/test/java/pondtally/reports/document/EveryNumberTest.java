@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.reports.fixture.Editions;
 import pondtally.reports.fixture.EveryNumber;
-
 import pondtally.reports.fixture.TablesFixture;
 import pondtally.reports.page.ReportPage;
 import pondtally.reports.table.TablePackage;

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -72,8 +71,7 @@ public final class EveryCell {
 
   private void sheet(XSSFWorkbook book, Place place) {
     Map<String, List<TableColumn>> bySource =
-        place.sheet().columns().stream()
-            .collect(Collectors.groupingBy(c -> c.source() + rowOf(c)));
+        place.sheet().columns().stream().collect(Collectors.groupingBy(c -> c.source() + rowOf(c)));
     for (int i = 0; i < place.sheet().lines().size(); i++) {
       var cells = book.getSheet(place.sheet().name()).getRow(place.firstRow() + i);
       Line line = place.sheet().lines().get(i);
@@ -89,7 +87,8 @@ public final class EveryCell {
           numbers.keySet().stream()
               .filter(column -> column.formula() == null)
               .filter(c -> !isElsewhere(c, line, numbers.get(c).getAsDouble()))
-              .forEach(c -> ofNoTable.merge(place.sheet().name() + ": " + c.column(), 1, Integer::sum));
+              .forEach(
+                  c -> ofNoTable.merge(place.sheet().name() + ": " + c.column(), 1, Integer::sum));
         } else if (!numbers.isEmpty()) {
           lookedUp += numbers.size();
           lookUp(place, place.sheet().name() + " " + (cells.getRowNum() + 1), line, numbers);
@@ -144,17 +143,14 @@ public final class EveryCell {
   }
 
   /** A curve starts with all at age 0 and is drawn to the last age that it is supported at. */
-  private boolean isEndOfCurve(
-      String source, Line line, Map<TableColumn, OptionalDouble> numbers) {
+  private boolean isEndOfCurve(String source, Line line, Map<TableColumn, OptionalDouble> numbers) {
     return source.equals("survival_curves")
         && numbers.entrySet().stream()
             .allMatch(
                 number -> {
                   boolean isAge = number.getKey().column().equals("time_days");
                   double value = number.getValue().getAsDouble();
-                  return isAge
-                      ? value == 0 || isSupported(line, value)
-                      : value == 1;
+                  return isAge ? value == 0 || isSupported(line, value) : value == 1;
                 });
   }
 
