@@ -75,10 +75,7 @@ final class BenefitSentences {
                 dollars(row, "equivalent_annual_usd"),
                 "equivalent_annual_usd")
             .build());
-    ratio(
-        at,
-        Sentence.of(Messages.of("view.BenefitSentences.damage-avoided-to-date-for-each")),
-        sentences);
+    sentences.add(ratio(at, "view.BenefitSentences.damage-avoided-to-date-for-each"));
     leftOut(at, row, sentences);
   }
 
@@ -93,12 +90,13 @@ final class BenefitSentences {
     OptionalDouble left = Cells.number(row, "sites_left_out");
     if (left.isPresent() && left.getAsDouble() > 0) {
       sentences.add(
-          Sentence.of("")
-              .cell(at, NumberText.count((long) left.getAsDouble(), "sites"), "sites_left_out")
-              .say(
-                  left.getAsDouble() == 1
-                      ? Messages.of("view.BenefitSentences.is-left-out-of-benefit-and")
-                      : Messages.of("view.BenefitSentences.are-left-out-of-benefit-and"))
+          Said.of("view.BenefitSentences.left-out-of-benefit-and-cost")
+              .cell(
+                  "sites",
+                  at,
+                  NumberText.count((long) left.getAsDouble(), "sites"),
+                  "sites_left_out")
+              .number("n", (long) left.getAsDouble())
               .build());
     }
   }
@@ -129,10 +127,7 @@ final class BenefitSentences {
                 dollars(row, "equivalent_annual_usd"),
                 "equivalent_annual_usd")
             .build());
-    ratio(
-        at,
-        Sentence.of(Messages.of("view.BenefitSentences.damage-that-it-is-expected-to")),
-        sentences);
+    sentences.add(ratio(at, "view.BenefitSentences.damage-that-it-is-expected-to"));
   }
 
   private static String unprojected(Row row) {
@@ -144,7 +139,7 @@ final class BenefitSentences {
         "view.BenefitSentences.benefit-against-cost-of-a-new", Map.of("missing", missing));
   }
 
-  private static void ratio(Rows at, Sentence.Builder opening, List<Sentence> sentences) {
+  private static Sentence ratio(Rows at, String key) {
     Optional<Row> row = at.first();
     Optional<Estimate> ratio =
         row.flatMap(
@@ -154,24 +149,22 @@ final class BenefitSentences {
                     Cells.number(r, "ratio_lower"),
                     Cells.number(r, "ratio_upper")));
     if (ratio.isEmpty()) {
-      sentences.add(
-          opening
-              .say(Messages.of("view.BenefitSentences.cannot-be-computed-because-the-cost"))
-              .build());
-      return;
+      return Said.of(key)
+          .words("ratio", Messages.of("view.BenefitSentences.cannot-be-computed-because-the-cost"))
+          .build();
     }
-    Sentence.Builder text =
-        opening
-            .cell(at, ratio.get().ratio(), "ratio", "ratio_lower", "ratio_upper")
-            .say(". ")
-            .say(verdict(ratio.get()));
-    Cells.number(row.get(), "sites")
-        .ifPresent(
-            sites ->
-                text.say(Messages.of("view.BenefitSentences.based-on"))
-                    .cell(at, NumberText.count((long) sites, "sites"), "sites")
-                    .say(Messages.of("view.BenefitSentences.with-damage-and-cost-on-record")));
-    sentences.add(text.build());
+    OptionalDouble sites = Cells.number(row.get(), "sites");
+    Said told =
+        Said.of("view.BenefitSentences.ratio-and-verdict")
+            .cell("ratio", at, ratio.get().ratio(), "ratio", "ratio_lower", "ratio_upper")
+            .words("verdict", verdict(ratio.get()))
+            .part("based", sites.isEmpty() ? Optional.empty() : Optional.of(based(at, sites)));
+    return Said.of(key).part("ratio", told).build();
+  }
+
+  private static Said based(Rows at, OptionalDouble sites) {
+    return Said.of("view.BenefitSentences.based-on")
+        .cell("sites", at, NumberText.count((long) sites.getAsDouble(), "sites"), "sites");
   }
 
   private static String verdict(Estimate ratio) {

@@ -25,21 +25,21 @@ final class CostSentences {
         tables,
         "per-property",
         "cash",
-        Messages.of("view.CostSentences.a-protected-property-cost-in-cash"),
+        "view.CostSentences.a-protected-property-cost-in-cash",
         "properties",
         sentences);
     perUnit(
         tables,
         "per-property",
         "cash-and-in-kind",
-        Messages.of("view.CostSentences.the-same-with-in-kind-value"),
+        "view.CostSentences.the-same-with-in-kind-value",
         "properties",
         sentences);
     perUnit(
         tables,
         "per-acre-year",
         "cash",
-        Messages.of("view.CostSentences.a-wetland-acre-kept-for-a"),
+        "view.CostSentences.a-wetland-acre-kept-for-a",
         "acre-years",
         sentences);
     return sentences;
@@ -74,32 +74,15 @@ final class CostSentences {
             .cell("inKindUsd", all, dollars(row, "in_kind_usd"), "in_kind_usd")
             .cell("devicesCosted", all, Cells.count(row, "devices_costed"), "devices_costed")
             .cell("devices", all, Cells.count(row, "devices", "devices"), "devices")
-            .words("coverage", coverage(row))
+            .number("n", (long) Cells.number(row, "devices").orElse(0))
+            .number("without", without(row))
             .build());
   }
 
   /** Of a program whose every device has costs there are no others to speak of. */
-  private static String coverage(Row row) {
-    double devices = Cells.number(row, "devices").orElse(0);
-    double without = devices - Cells.number(row, "devices_costed").orElse(0);
-    String verb = devices == 1 ? Messages.of("common.has") : Messages.of("common.have");
-    return Messages.of(
-        "view.CostSentences.cost-records",
-        Map.of(
-            "verb",
-            verb,
-            "others",
-            others(without, Messages.of("view.CostSentences.the-cost-is-not-known-not"))));
-  }
-
-  private static String others(double without, String isSo) {
-    if (without <= 0) {
-      return "";
-    }
-    return (without == 1
-            ? Messages.of("view.CostSentences.for-the-other-one")
-            : Messages.of("view.CostSentences.for-the-others"))
-        + isSo;
+  private static long without(Row row) {
+    double costed = Cells.number(row, "devices_costed").orElse(0);
+    return (long) Math.max(0, Cells.number(row, "devices").orElse(0) - costed);
   }
 
   private static String dollars(Row row, String column) {
@@ -126,11 +109,7 @@ final class CostSentences {
                             all,
                             dollars(row, "before_index_nominal_usd"),
                             "before_index_nominal_usd")
-                        .words(
-                            "part",
-                            before == 1
-                                ? Messages.of("view.CostSentences.as-paid-lies")
-                                : Messages.of("view.CostSentences.as-paid-lie"))
+                        .number("n", (long) before)
                         .build());
               }
               if (Cells.number(row, "lines_index_provisional").orElse(0) > 0) {
@@ -183,29 +162,29 @@ final class CostSentences {
           nothing
               ? Messages.of(
                   "view.CostSentences.cannot-be-computed-because-the-records",
-                  Map.of("units", units))
-              : Missing.NOT_KNOWN + ".";
-      sentences.add(Sentence.of(opening + why).build());
+                  Map.of("units", Messages.or("unit." + units + ".other", units)))
+              : Messages.of("view.CostSentences.not-known");
+      sentences.add(Said.of(opening).words("cost", why).build());
       return;
     }
-    Sentence.Builder text =
-        Sentence.of(opening)
-            .cell(all, cost.get().dollars(), "value_usd", "lower", "upper")
-            .say(Messages.of("view.CostSentences.based-on"))
+    Said based =
+        Said.of("view.CostSentences.based-on")
+            .cell("cost", all, cost.get().dollars(), "value_usd", "lower", "upper")
             .cell(
+                "units",
                 all,
                 NumberText.measured(Cells.number(row, "denominator").orElse(0), 0, units),
-                "denominator");
-    double left = Cells.number(row, "clusters_left_out").orElse(0);
-    if (left > 0) {
-      text.say("; ")
-          .cell(all, NumberText.count((long) left, "site clusters"), "clusters_left_out")
-          .say(
-              left == 1
-                  ? Messages.of("view.CostSentences.is")
-                  : Messages.of("view.CostSentences.are"))
-          .say(Messages.of("view.CostSentences.left-out-because-a-cost-or"));
-    }
-    sentences.add(text.say(".").build());
+                "denominator")
+            .part("left", left(all, (long) Cells.number(row, "clusters_left_out").orElse(0)));
+    sentences.add(Said.of(opening).part("cost", based).build());
+  }
+
+  private static Optional<Said> left(Rows all, long left) {
+    return left == 0
+        ? Optional.empty()
+        : Optional.of(
+            Said.of("view.CostSentences.left-out-because-a-cost-or")
+                .cell("clusters", all, NumberText.count(left, "site clusters"), "clusters_left_out")
+                .number("n", left));
   }
 }

@@ -2,7 +2,7 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
@@ -26,24 +26,21 @@ final class DeviceSentences {
 
   static Sentence counts(Rows devices) {
     Rows retired = devices.where("state", "retired");
-    Sentence.Builder text =
-        Sentence.of(Messages.of("common.The-records-hold"))
-            .rows(devices, NumberText.count(devices.list().size(), "devices"));
-    if (!retired.list().isEmpty()) {
-      text.say(", ")
-          .rows(retired, NumberText.count(retired.list().size()))
-          .say(Messages.of("view.DeviceSentences.of-them-retired"));
+    Said said =
+        Said.of("view.DeviceSentences.the-records-hold")
+            .rows("devices", devices, NumberText.count(devices.list().size(), "devices"))
+            .part(
+                "retired",
+                Optional.of(retired)
+                    .filter(rows -> !rows.list().isEmpty())
+                    .map(
+                        rows ->
+                            Said.of("view.DeviceSentences.of-them-retired")
+                                .rows("count", rows, NumberText.count(rows.list().size()))));
+    for (String state : List.of("working", "reduced", "failed", "unverified")) {
+      said.rows(state, devices.where("state", state), count(devices, state));
     }
-    text.say(Messages.of("view.DeviceSentences.of-those-not-retired"));
-    return text.rows(devices.where("state", "working"), count(devices, "working"))
-        .say(Messages.of("view.DeviceSentences.working"))
-        .rows(devices.where("state", "reduced"), count(devices, "reduced"))
-        .say(Messages.of("view.DeviceSentences.at-reduced-flow"))
-        .rows(devices.where("state", "failed"), count(devices, "failed"))
-        .say(Messages.of("view.DeviceSentences.failed"))
-        .rows(devices.where("state", "unverified"), count(devices, "unverified"))
-        .say(Messages.of("view.DeviceSentences.unverified"))
-        .build();
+    return said.build();
   }
 
   private static String count(Rows devices, String state) {
@@ -60,20 +57,18 @@ final class DeviceSentences {
           .build();
     }
     Rows never = unverified.only(row -> row.has("last_visit_on")).where("last_visit_on", "");
-    Sentence.Builder text = Sentence.of("").rows(unverified, NumberText.count(count, "devices"));
-    text.say(count == 1 ? Messages.of("common.has") : Messages.of("common.have"))
-        .say(
-            Messages.of(
-                "view.DeviceSentences.not-been-looked-at-for-more", Map.of("since", since)));
-    if (!never.list().isEmpty()) {
-      text.say(" (")
-          .rows(never, NumberText.count(never.list().size()))
-          .say(Messages.of("view.DeviceSentences.of-them-never"));
-    }
-    return text.say(
-            count == 1
-                ? Messages.of("view.DeviceSentences.its-state-is-unverified")
-                : Messages.of("view.DeviceSentences.their-state-is-unverified"))
+    return Said.of("view.DeviceSentences.not-been-looked-at-for-more")
+        .rows("devices", unverified, NumberText.count(count, "devices"))
+        .number("n", count)
+        .words("since", since)
+        .part(
+            "never",
+            Optional.of(never)
+                .filter(rows -> !rows.list().isEmpty())
+                .map(
+                    rows ->
+                        Said.of("view.DeviceSentences.of-them-never")
+                            .rows("count", rows, NumberText.count(rows.list().size()))))
         .build();
   }
 

@@ -61,26 +61,24 @@ final class GrantFunding {
     if (Cells.number(row, "match_required_usd").isEmpty() || row.text("match_met").isEmpty()) {
       return;
     }
+    String period = row.text("period_start").isEmpty() ? "" : period(row);
     sentences.add(
-        Sentence.of(
-                (name.equals(Missing.WITHHELD) ? Messages.of("view.GrantFunding.one-funder") : name)
-                    + requires(row))
+        Said.of(
+                period.isEmpty()
+                    ? "view.GrantFunding.requires"
+                    : "view.GrantFunding.award-of-requires")
+            .words(
+                "funder",
+                name.equals(Missing.WITHHELD) ? Messages.of("view.GrantFunding.one-funder") : name)
+            // A funder with several awards is named once for each: the period tells which.
+            .words("period", period)
+            .words("met", row.isTrue("match_met") ? "yes" : "no")
             .cell(
+                "match",
                 at,
                 NumberText.dollars(Cells.number(row, "match_required_usd").getAsDouble()),
                 "match_required_usd")
-            .say(
-                row.isTrue("match_met")
-                    ? Messages.of("view.GrantFunding.of-match-what-is-recorded-and")
-                    : Messages.of("view.GrantFunding.of-match-what-is-recorded-and-2"))
             .build());
-  }
-
-  /** A funder with several awards is named once for each, so the award's period tells which. */
-  private static String requires(Row row) {
-    return row.text("period_start").isEmpty()
-        ? Messages.of("view.GrantFunding.requires")
-        : Messages.of("view.GrantFunding.award-of-requires", Map.of("period", period(row)));
   }
 
   private static GrantTable.Builder table(Rows all, boolean named) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import pondtally.reports.table.Row;
+import java.util.Optional;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
 import pondtally.reports.text.Messages;
@@ -32,16 +32,7 @@ final class GrantNeed {
     if (sites.list().isEmpty()) {
       return;
     }
-    Sentence.Builder text =
-        Sentence.of(Messages.of("common.The-records-hold"))
-            .rows(sites, NumberText.count(sites.list().size(), "sites"));
     Rows without = sites.where("state", "no-device");
-    if (!without.list().isEmpty()) {
-      text.say(", ")
-          .rows(without, NumberText.count(without.list().size()))
-          .say(Messages.of("view.GrantNeed.of-them-without-a-device-so"));
-    }
-    text.say(Messages.of("view.GrantNeed.by-setting"));
     List<String> settings =
         sites.list().stream()
             .map(row -> row.text("setting"))
@@ -50,13 +41,26 @@ final class GrantNeed {
                 Comparator.comparingInt((String s) -> -sites.where("setting", s).list().size())
                     .thenComparing(Comparator.naturalOrder()))
             .toList();
-    for (int i = 0; i < settings.size(); i++) {
-      Rows at = sites.where("setting", settings.get(i));
-      text.say(i == 0 ? "" : ", ")
-          .say(GroupText.words(settings.get(i)) + " ")
-          .rows(at, NumberText.count(at.list().size()));
-    }
-    sentences.add(text.say(".").build());
+    sentences.add(
+        Said.of("view.GrantNeed.the-records-hold")
+            .rows("sites", sites, NumberText.count(sites.list().size(), "sites"))
+            .part(
+                "without",
+                Optional.of(without)
+                    .filter(rows -> !rows.list().isEmpty())
+                    .map(
+                        rows ->
+                            Said.of("view.GrantNeed.of-them-without-a-device-so")
+                                .rows("count", rows, NumberText.count(rows.list().size()))))
+            .parts("settings", settings.stream().map(s -> setting(sites, s)).toList())
+            .build());
+  }
+
+  private static Said setting(Rows sites, String setting) {
+    Rows at = sites.where("setting", setting);
+    return Said.of("view.NamedCount")
+        .words("name", GroupText.words(setting))
+        .rows("count", at, NumberText.count(at.list().size()));
   }
 
   private static void properties(TablePackage tables, List<Sentence> sentences) {
@@ -65,23 +69,32 @@ final class GrantNeed {
     if (all.first().isEmpty()) {
       return;
     }
-    Sentence.Builder text =
-        Sentence.of(Messages.of("view.GrantNeed.property-on-record-as-in-need"))
+    List<Said> types =
+        GrantOutcomes.propertyTypes(whole).stream()
+            .limit(MOST_TYPES)
+            .map(
+                row ->
+                    Said.of("view.NamedCount")
+                        .words("name", GroupText.words(row.text("property_type")))
+                        .cell(
+                            "count",
+                            whole.where("property_type", row.text("property_type")),
+                            Cells.count(row, "properties_recorded"),
+                            "properties_recorded"))
+            .toList();
+    sentences.add(
+        Said.of("view.GrantNeed.property-on-record-as-in-need")
             .cell(
+                "properties",
                 all,
                 Cells.count(all.first().get(), "properties_recorded", "properties"),
-                "properties_recorded");
-    List<Row> types = GrantOutcomes.propertyTypes(whole);
-    for (int i = 0; i < Math.min(MOST_TYPES, types.size()); i++) {
-      String type = types.get(i).text("property_type");
-      text.say(i == 0 ? Messages.of("view.GrantNeed.most-often") : ", ")
-          .say(GroupText.words(type) + " ")
-          .cell(
-              whole.where("property_type", type),
-              Cells.count(types.get(i), "properties_recorded"),
-              "properties_recorded");
-    }
-    sentences.add(text.say(".").build());
+                "properties_recorded")
+            .part(
+                "types",
+                types.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Said.of("view.GrantNeed.most-often").parts("types", types)))
+            .build());
   }
 
   private static void wetland(TablePackage tables, List<Sentence> sentences) {

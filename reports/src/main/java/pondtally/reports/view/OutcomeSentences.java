@@ -2,12 +2,11 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
-import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -34,21 +33,21 @@ final class OutcomeSentences {
       return;
     }
     Row row = all.first().get();
-    Sentence.Builder kept =
-        Sentence.of(Messages.of("view.OutcomeSentences.wetland-kept-at-the-data-cut"))
-            .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified");
-    if (Cells.number(row, "acres_retained_verified").isPresent()) {
-      kept.say(Messages.of("view.OutcomeSentences.verified-and"))
-          .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
-          .say(Messages.of("view.OutcomeSentences.more-at-sites-that-worked-when"));
+    boolean isKnown = Cells.number(row, "acres_retained_verified").isPresent();
+    Said kept =
+        Said.of(
+                isKnown
+                    ? "view.OutcomeSentences.wetland-kept-at-the-data-cut"
+                    : "view.OutcomeSentences.wetland-kept-is-not-known")
+            .cell("verified", all, acres(row, "acres_retained_verified"), "acres_retained_verified")
+            .cell("measured", all, Cells.count(row, "sites_measured"), "sites_measured")
+            .cell("sites", all, Cells.count(row, "sites", "sites"), "sites")
+            .number("others", unmeasured(row));
+    if (isKnown) {
+      kept.cell(
+          "unverified", all, acres(row, "acres_retained_unverified"), "acres_retained_unverified");
     }
-    sentences.add(
-        kept.say(Messages.of("view.OutcomeSentences.measured-at"))
-            .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
-            .say(Messages.of("common.of"))
-            .cell(all, Cells.count(row, "sites", "sites"), "sites")
-            .say(unmeasured(row))
-            .build());
+    sentences.add(kept.build());
     if (Cells.number(row, "acre_years").isPresent()) {
       sentences.add(
           Said.of("view.OutcomeSentences.over-the-whole-record-that-makes")
@@ -67,15 +66,10 @@ final class OutcomeSentences {
     }
   }
 
-  private static String unmeasured(Row row) {
+  private static long unmeasured(Row row) {
     double others =
         Cells.number(row, "sites").orElse(0) - Cells.number(row, "sites_measured").orElse(0);
-    if (others <= 0) {
-      return ".";
-    }
-    return others == 1
-        ? Messages.of("view.OutcomeSentences.the-other-one-counts-as-unmeasured")
-        : Messages.of("view.OutcomeSentences.the-others-count-as-unmeasured-not");
+    return (long) Math.max(0, others);
   }
 
   private static String acres(Row row, String column) {
@@ -127,47 +121,51 @@ final class OutcomeSentences {
     Rows year = all.where("year", latest.get());
     Rows computed = year.where("evidence", "");
     Row row = computed.first().orElseThrow();
-    Sentence.Builder text =
-        Sentence.of(
-                Messages.of(
-                    "view.OutcomeSentences.removals-avoided-in-computed",
-                    Map.of("latest", latest.get())))
+    sentences.add(
+        Said.of("view.OutcomeSentences.removals-avoided-in-computed")
+            .words("year", latest.get())
             .cell(
+                "computed",
                 computed,
                 NumberText.decimal(Cells.number(row, "avoided_computed").orElseThrow(), 1),
                 "avoided_computed")
-            .say(Messages.of("common.at"))
-            .cell(computed, Cells.count(row, "sites", "sites"), "sites");
-    Cells.number(row, "sites_left_out")
-        .ifPresent(
-            left ->
-                text.say(" (")
-                    .cell(computed, NumberText.count((long) left), "sites_left_out")
-                    .say(Messages.of("view.OutcomeSentences.left-out-because-removals-are-not")));
-    claims(year, text.say(". "));
-    sentences.add(text.build());
+            .cell("sites", computed, Cells.count(row, "sites", "sites"), "sites")
+            .part("left", left(computed, row))
+            .part("claims", claims(year))
+            .build());
   }
 
-  private static void claims(Rows year, Sentence.Builder text) {
-    List<Row> claims =
+  private static Optional<Said> left(Rows computed, Row row) {
+    OptionalDouble left = Cells.number(row, "sites_left_out");
+    return left.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Said.of("view.OutcomeSentences.left-out-because-removals-are-not")
+                .cell(
+                    "count",
+                    computed,
+                    NumberText.count((long) left.getAsDouble()),
+                    "sites_left_out"));
+  }
+
+  private static Said claims(Rows year) {
+    List<Said> claims =
         year.list().stream()
             .filter(row -> !row.text("evidence").isEmpty())
             .filter(row -> Cells.number(row, "avoided_claimed").isPresent())
+            .map(
+                row ->
+                    Said.of("view.NamedCount")
+                        .words("name", GroupText.words(row.text("evidence")))
+                        .cell(
+                            "count",
+                            year.where("evidence", row.text("evidence")),
+                            NumberText.decimal(
+                                Cells.number(row, "avoided_claimed").orElseThrow(), 0),
+                            "avoided_claimed"))
             .toList();
-    if (claims.isEmpty()) {
-      text.say(Messages.of("view.OutcomeSentences.partners-claimed-none"));
-      return;
-    }
-    text.say(Messages.of("view.OutcomeSentences.partners-claimed-by-evidence"));
-    for (int i = 0; i < claims.size(); i++) {
-      String grade = claims.get(i).text("evidence");
-      text.say(i == 0 ? "" : ", ")
-          .say(GroupText.words(grade) + " ")
-          .cell(
-              year.where("evidence", grade),
-              NumberText.decimal(Cells.number(claims.get(i), "avoided_claimed").orElseThrow(), 0),
-              "avoided_claimed");
-    }
-    text.say(Messages.of("view.OutcomeSentences.the-computed-and-the-claimed-figure"));
+    return claims.isEmpty()
+        ? Said.of("view.OutcomeSentences.partners-claimed-none")
+        : Said.of("view.OutcomeSentences.partners-claimed-by-evidence").parts("claims", claims);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Messages;
@@ -27,38 +28,49 @@ final class SeasonSentences {
   }
 
   private static Sentence sentence(Rows at, Row row) {
-    Sentence.Builder text =
-        Sentence.of(
-                Messages.of(
-                    "view.SeasonSentences.expected", Map.of("when", SeasonYear.when(Line.of(row)))))
-            .cell(
-                at,
-                NumberText.measured(
-                    Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
-                "expected_failures");
-    if (Cells.number(row, "lower").isPresent() && Cells.number(row, "upper").isPresent()) {
-      text.say(Messages.of("view.SeasonSentences.19-times-in-20-between"))
-          .cell(
-              at,
-              Messages.of(
-                  "view.SeasonSentences.and",
-                  Map.of("whole", whole(row, "lower"), "whole2", whole(row, "upper"))),
-              "lower",
-              "upper")
-          .say(")");
+    return Said.of("view.SeasonSentences.expected")
+        .words("when", SeasonYear.when(Line.of(row)))
+        .cell(
+            "failures",
+            at,
+            NumberText.measured(
+                Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
+            "expected_failures")
+        .part("limits", limits(at, row))
+        .part(
+            "visits",
+            known(row, "visits")
+                .map(
+                    visits ->
+                        Said.of("view.SeasonSentences.and-visits")
+                            .cell(
+                                "visits", at, NumberText.measured(visits, 0, "visits"), "visits")))
+        .part(
+            "cost",
+            known(row, "cost_usd")
+                .map(
+                    usd ->
+                        Said.of("view.SeasonSentences.for-about")
+                            .cell("cost", at, NumberText.dollars(usd), "cost_usd")))
+        .build();
+  }
+
+  private static Optional<Said> limits(Rows at, Row row) {
+    if (known(row, "lower").isEmpty() || known(row, "upper").isEmpty()) {
+      return Optional.empty();
     }
-    if (Cells.number(row, "visits").isPresent()) {
-      text.say(Messages.of("common.and"))
-          .cell(
-              at,
-              NumberText.measured(Cells.number(row, "visits").getAsDouble(), 0, "visits"),
-              "visits");
-    }
-    if (Cells.number(row, "cost_usd").isPresent()) {
-      text.say(Messages.of("view.SeasonSentences.for-about"))
-          .cell(at, NumberText.dollars(Cells.number(row, "cost_usd").getAsDouble()), "cost_usd");
-    }
-    return text.say(Messages.of("view.SeasonSentences.if-devices-go-on-failing-as")).build();
+    String range =
+        Messages.of(
+            "view.SeasonSentences.and",
+            Map.of("whole", whole(row, "lower"), "whole2", whole(row, "upper")));
+    return Optional.of(
+        Said.of("view.SeasonSentences.19-times-in-20-between")
+            .cell("range", at, range, "lower", "upper"));
+  }
+
+  private static Optional<Double> known(Row row, String column) {
+    OptionalDouble number = Cells.number(row, column);
+    return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
   }
 
   private static String whole(Row row, String column) {

@@ -3,6 +3,7 @@ package pondtally.reports.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
 import pondtally.reports.text.Messages;
@@ -55,23 +56,17 @@ public final class Summary {
   }
 
   static List<Sentence> scope(TablePackage tables) {
-    Sentence.Builder cover =
-        Sentence.of(Messages.of("common.Records-up-to"))
-            .fact("as_of", DateText.readable(tables.fact("as_of")))
-            .say(". ");
-    if (!tables.fact("period_from").isEmpty() && !tables.fact("period_to").isEmpty()) {
-      cover
-          .say(Messages.of("view.Summary.reporting-period"))
-          .fact("period_from", DateText.readable(tables.fact("period_from")))
-          .say(Messages.of("common.to"))
-          .fact("period_to", DateText.readable(tables.fact("period_to")))
-          .say(". ");
-    }
-    cover.say(
-        tables.fact("failure").equals("failed-or-reduced")
-            ? Messages.of("view.Summary.a-device-counts-as-failed-when")
-            : Messages.of("view.Summary.a-device-counts-as-failed-when-2"));
-    cover.say(Messages.of("view.Summary.likely-gives-the-95-limits-what"));
+    boolean hasPeriod =
+        !tables.fact("period_from").isEmpty() && !tables.fact("period_to").isEmpty();
+    Said cover =
+        Said.of("view.Summary.records-up-to")
+            .fact("asOf", "as_of", DateText.readable(tables.fact("as_of")))
+            .part("period", hasPeriod ? Optional.of(period(tables)) : Optional.empty())
+            .words(
+                "failure",
+                tables.fact("failure").equals("failed-or-reduced")
+                    ? Messages.of("view.Summary.failed-or-reduced")
+                    : Messages.of("view.Summary.failed"));
     List<Sentence> all = new ArrayList<>();
     all.add(cover.build());
     all.addAll(ScopeSentences.of(tables));
@@ -79,17 +74,23 @@ public final class Summary {
     return all;
   }
 
+  private static Said period(TablePackage tables) {
+    return Said.of("view.Summary.reporting-period")
+        .fact("from", "period_from", DateText.readable(tables.fact("period_from")))
+        .fact("to", "period_to", DateText.readable(tables.fact("period_to")));
+  }
+
   private static void dollars(TablePackage tables, List<Sentence> all) {
     if (tables.fact("base_year").isEmpty()) {
       return;
     }
-    Sentence.Builder dollars =
-        Sentence.of(Messages.of("view.Summary.dollars-are-dollars-of"))
-            .fact("base_year", tables.fact("base_year"));
-    dollars.say(
-        tables.fact("base_year_provisional").equals("true")
-            ? Messages.of("view.Summary.the-price-index-does-not-reach")
-            : ".");
-    all.add(dollars.build());
+    boolean isProvisional = tables.fact("base_year_provisional").equals("true");
+    all.add(
+        Said.of(
+                isProvisional
+                    ? "view.Summary.dollars-are-dollars-of-provisional"
+                    : "view.Summary.dollars-are-dollars-of")
+            .fact("year", "base_year", tables.fact("base_year"))
+            .build());
   }
 }

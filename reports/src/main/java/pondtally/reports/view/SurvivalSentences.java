@@ -63,34 +63,31 @@ final class SurvivalSentences {
               Cells.number(found.get(), column + "_upper"));
       if (share.isPresent()) {
         sentences.add(
-            based(
-                row,
-                Sentence.of(Messages.of("view.SurvivalSentences.of", Map.of("devices", devices)))
-                    .cell(
-                        row, share.get().ofHundred(), column, column + "_lower", column + "_upper")
-                    .say(
-                        Messages.of(
-                            "view.SurvivalSentences.go-without-a-failure",
-                            Map.of("years", NumberText.years(years))))));
+            based(row, "view.SurvivalSentences.go-without-a-failure")
+                .words("devices", devices)
+                .cell(
+                    "share",
+                    row,
+                    share.get().ofHundred(),
+                    column,
+                    column + "_lower",
+                    column + "_upper")
+                .words("years", NumberText.years(years))
+                .build());
         return;
       }
     }
     sentences.add(
-        based(
-            row,
-            Sentence.of(
-                Messages.of(
-                    "view.SurvivalSentences.how-many-of-go-a-year", Map.of("devices", devices)))));
+        based(row, "view.SurvivalSentences.how-many-of-go-a-year")
+            .words("devices", devices)
+            .build());
   }
 
-  private static Sentence based(Rows row, Sentence.Builder text) {
+  private static Said based(Rows row, String key) {
     Row found = row.first().orElseThrow();
-    return text.say(Messages.of("view.SurvivalSentences.based-on"))
-        .cell(row, Cells.count(found, "devices", "devices"), "devices")
-        .say(Messages.of("common.and"))
-        .cell(row, Cells.count(found, "failures", "first failures"), "failures")
-        .say(".")
-        .build();
+    return Said.of(key)
+        .cell("followed", row, Cells.count(found, "devices", "devices"), "devices")
+        .cell("failures", row, Cells.count(found, "failures", "first failures"), "failures");
   }
 
   static void median(Rows row, List<Sentence> sentences) {
@@ -103,21 +100,23 @@ final class SurvivalSentences {
       return;
     }
     double years = Cells.number(found, "median_years").getAsDouble();
-    Sentence.Builder text =
-        Sentence.of(Messages.of("view.SurvivalSentences.half-have-failed-for-the-first"))
-            .cell(row, NumberText.measured(years, 1, "years"), "median_years");
-    if (Cells.number(found, "median_lower").isPresent()) {
-      text.say(Messages.of("view.SurvivalSentences.likely"))
-          .cell(row, oneDecimal(found, "median_lower"), "median_lower");
-      if (Cells.number(found, "median_upper").isPresent()) {
-        text.say(Messages.of("common.to"))
-            .cell(row, oneDecimal(found, "median_upper"), "median_upper")
-            .say(")");
-      } else {
-        text.say(Messages.of("view.SurvivalSentences.or-more-the-upper-limit-is"));
-      }
+    boolean hasLower = Cells.number(found, "median_lower").isPresent();
+    boolean hasUpper = Cells.number(found, "median_upper").isPresent();
+    Said said =
+        Said.of(
+                !hasLower
+                    ? "view.SurvivalSentences.half-have-failed-by"
+                    : hasUpper
+                        ? "view.SurvivalSentences.half-have-failed-by-likely"
+                        : "view.SurvivalSentences.half-have-failed-by-or-more")
+            .cell("median", row, NumberText.measured(years, 1, "years"), "median_years");
+    if (hasLower) {
+      said.cell("lower", row, oneDecimal(found, "median_lower"), "median_lower");
     }
-    sentences.add(text.say(".").build());
+    if (hasLower && hasUpper) {
+      said.cell("upper", row, oneDecimal(found, "median_upper"), "median_upper");
+    }
+    sentences.add(said.build());
   }
 
   private static String oneDecimal(Row row, String column) {

@@ -26,27 +26,19 @@ public final class WetlandValue {
   }
 
   private static Sentence sentence(TablePackage tables, Rows at, Row row) {
-    Sentence.Builder text =
-        Sentence.of(Messages.of("view.WetlandValue.apart-from-these-figures-the-wetland"))
-            .cell(at, dollars(row, "low_usd"), "low_usd")
-            .say(Messages.of("common.to"))
-            .cell(at, dollars(row, "high_usd"), "high_usd")
-            .say(", ");
-    return text.cell(
+    return Said.of("view.WetlandValue.apart-from-these-figures-the-wetland")
+        .cell("low", at, dollars(row, "low_usd"), "low_usd")
+        .cell("high", at, dollars(row, "high_usd"), "high_usd")
+        .cell(
+            "acreYears",
             at,
             Missing.orNotKnown(Cells.number(row, "acre_years"), NumberText::acreYears),
             "acre_years")
-        .say(Messages.of("common.at"))
-        .cell(at, dollars(row, "low_usd_per_acre_year"), "low_usd_per_acre_year")
-        .say(Messages.of("common.to"))
-        .cell(at, dollars(row, "high_usd_per_acre_year"), "high_usd_per_acre_year")
-        .say(Messages.of("view.WetlandValue.an-acre-and-year"))
-        .cell(at, row.text("source"), "source")
-        .say(Messages.of("view.WetlandValue.dollars-of"))
-        .cell(at, row.text("source_year"), "source_year")
-        .say(Messages.of("view.WetlandValue.brought-to-dollars-of"))
-        .fact("base_year", tables.fact("base_year"))
-        .say(Messages.of("view.WetlandValue.it-is-in-no-ratio"))
+        .cell("lowEach", at, dollars(row, "low_usd_per_acre_year"), "low_usd_per_acre_year")
+        .cell("highEach", at, dollars(row, "high_usd_per_acre_year"), "high_usd_per_acre_year")
+        .cell("source", at, row.text("source"), "source")
+        .cell("sourceYear", at, row.text("source_year"), "source_year")
+        .fact("baseYear", "base_year", tables.fact("base_year"))
         .build();
   }
 
