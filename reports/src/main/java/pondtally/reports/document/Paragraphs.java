@@ -30,8 +30,8 @@ final class Paragraphs {
   }
 
   /** A heading; level 1 stands below the title. */
-  XWPFParagraph heading(int level, String text) {
-    return add("Heading" + level, text);
+  void heading(int level, String text) {
+    add("Heading" + level, text);
   }
 
   /** A paragraph that opens with its subject in bold. */
