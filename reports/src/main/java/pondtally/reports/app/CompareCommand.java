@@ -90,7 +90,7 @@ final class CompareCommand implements Callable<Integer> {
     TablePackage tables = writeTables(folder, comparison, facts);
     clock.timed("page", () -> ChangesPage.write(tables, folder.resolve("changes.html")));
     clock.timed("workbook", () -> ChangesWorkbook.write(tables, folder.resolve("changes.xlsx")));
-    RunRecord.write(folder.resolve("run.json"), tables, clock);
+    RunRecord.write(folder.resolve("run.json"), tables, clock, "");
     return tables;
   }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pondtally.check.UserError;
+import pondtally.reports.text.Messages;
 
 /**
  * Starts the work in a second Java machine with the compiler, collector and memory that suit the
@@ -104,6 +105,10 @@ final class Launcher {
       command.add("-XX:DumpLoadedClassList=" + scratch.resolve(CLASSES));
     }
     command.addAll(JavaFlags.ofUser(System.getenv("PONDTALLY_JAVA_OPTS")));
+    String language = System.getProperty(Messages.LANGUAGE);
+    if (language != null) {
+      command.add("-D" + Messages.LANGUAGE + "=" + language);
+    }
     command.add("-D" + CHILD + "=true");
     command.add("-jar");
     command.add(jar.toString());

@@ -54,8 +54,8 @@ final class RenderCommand implements Callable<Integer> {
       output.fill(
           folder -> {
             copyTables(folder);
-            Rendering.write(opened, folder, clock);
-            RunRecord.write(folder.resolve("run.json"), opened, clock);
+            String missing = Rendering.write(opened, folder, clock);
+            RunRecord.write(folder.resolve("run.json"), opened, clock, missing);
             return opened;
           });
     }

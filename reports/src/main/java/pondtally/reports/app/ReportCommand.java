@@ -215,21 +215,20 @@ final class ReportCommand implements Callable<Integer> {
       clock.timed("published years", () -> Published.restate(this.folder, tables, result));
     }
     Optional<TablePackage> opened = Optional.empty();
+    String missing = "";
     if (!tablesOnly) {
       opened = Optional.of(TablePackage.open(tables));
-      Rendering.write(opened.get(), folder, clock);
+      missing = Rendering.write(opened.get(), folder, clock);
     }
-    RunRecord.write(folder.resolve("run.json"), result, clock);
+    RunRecord.write(folder.resolve("run.json"), result, clock, missing);
     return opened;
   }
 
   private TablePackage writePublic(Path folder, JobResult result, RunClock clock)
       throws IOException {
     TablePackage tables = PublicReport.write(folder.resolve("tables"), result, editionKey);
-    if (!tablesOnly) {
-      Rendering.writePublic(tables, folder, clock);
-    }
-    RunRecord.write(folder.resolve("run.json"), tables, clock);
+    String missing = tablesOnly ? "" : Rendering.writePublic(tables, folder, clock);
+    RunRecord.write(folder.resolve("run.json"), tables, clock, missing);
     return tables;
   }
 }

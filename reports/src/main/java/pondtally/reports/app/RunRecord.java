@@ -28,7 +28,11 @@ final class RunRecord {
 
   private RunRecord() {}
 
-  static void write(Path file, JobResult result, RunClock clock) throws IOException {
+  /**
+   * @param missing letters of names that no font of this machine has
+   */
+  static void write(Path file, JobResult result, RunClock clock, String missing)
+      throws IOException {
     ObjectNode root = start(result.facts());
     ArrayNode inputs = root.putArray("inputs");
     ProgramFiles program = result.program();
@@ -53,11 +57,12 @@ final class RunRecord {
       node.put("set_aside", account.counts().setAside());
       node.put("duplicate", account.counts().duplicate());
     }
-    finish(file, root, clock);
+    finish(file, root, clock, missing);
   }
 
-  static void write(Path file, TablePackage tables, RunClock clock) throws IOException {
-    finish(file, start(tables.facts()), clock);
+  static void write(Path file, TablePackage tables, RunClock clock, String missing)
+      throws IOException {
+    finish(file, start(tables.facts()), clock, missing);
   }
 
   private static void addInput(ArrayNode inputs, String name, Path file) {
@@ -84,7 +89,11 @@ final class RunRecord {
     return root;
   }
 
-  private static void finish(Path file, ObjectNode root, RunClock clock) throws IOException {
+  private static void finish(Path file, ObjectNode root, RunClock clock, String missing)
+      throws IOException {
+    if (!missing.isEmpty()) {
+      root.put("letters_without_font", missing);
+    }
     ObjectNode durations = root.putObject("milliseconds");
     clock.millis().forEach(durations::put);
     Files.writeString(file, JSON.writeValueAsString(root) + "\n");

@@ -15,6 +15,7 @@ import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.Panel.Frame;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -22,7 +23,8 @@ import pondtally.reports.text.NumberText;
 final class AcreYearsChart {
 
   private static final String NAME = "acre-years";
-  private static final String NEUTRAL = "Wetland kept by working devices, by watershed and year";
+  private static final String NEUTRAL =
+      Messages.of("chart.AcreYearsChart.wetland-kept-by-working-devices-by");
   private static final int COLUMNS = 3;
   private static final int PANELS = 12;
   private static final Look MEASURED = new Look(Look.GREEN, Look.line(1), Look.square(3));
@@ -43,7 +45,7 @@ final class AcreYearsChart {
               NAME,
               NEUTRAL,
               source,
-              "Nothing is drawn: no pond with an area measurement had a device verified as working."));
+              Messages.of("chart.AcreYearsChart.nothing-is-drawn-no-pond-with")));
     }
     List<Panel> panels = new ArrayList<>();
     Axes axes = Axes.of(all);
@@ -100,8 +102,10 @@ final class AcreYearsChart {
     DefaultTableXYDataset data = new DefaultTableXYDataset();
     data.setIntervalWidth(0.7);
     data.setAutoWidth(false);
-    XYSeries measured = new XYSeries("between measurements", true, false);
-    XYSeries extrapolated = new XYSeries("beyond measurements", true, false);
+    XYSeries measured =
+        new XYSeries(Messages.of("chart.AcreYearsChart.between-measurements"), true, false);
+    XYSeries extrapolated =
+        new XYSeries(Messages.of("chart.AcreYearsChart.beyond-measurements"), true, false);
     for (Row row : rows) {
       row.number("acre_years")
           .ifPresent(
@@ -123,14 +127,19 @@ final class AcreYearsChart {
         measuredSites(last),
         Plots.chart(plot, frame),
         frame,
-        data.getItemCount() == 0 ? List.of(new Note("area not known")) : List.of());
+        data.getItemCount() == 0
+            ? List.of(new Note(Messages.of("chart.AcreYearsChart.area-not-known")))
+            : List.of());
   }
 
   private static String measuredSites(Row row) {
-    return "%s of %s measured"
-        .formatted(
+    return Messages.of(
+        "chart.AcreYearsChart.of-measured",
+        Map.of(
+            "count",
             NumberText.count((long) row.number("sites_measured").orElse(0)),
-            NumberText.count((long) row.number("sites").orElse(0), "sites"));
+            "sites",
+            NumberText.count((long) row.number("sites").orElse(0), "sites")));
   }
 
   private static StackedXYBarRenderer bars() {
@@ -148,19 +157,28 @@ final class AcreYearsChart {
     return new Figure(
         NAME,
         title,
-        List.of("Acre-years by fiscal year, all plots on one scale. " + source.cut()),
         List.of(
-            new KeyEntry(MEASURED, Sample.SOLID, "between area measurements"),
-            new KeyEntry(EXTRAPOLATED, Sample.SOLID, "before the first or after the last")),
+            Messages.of(
+                "chart.AcreYearsChart.acre-years-by-fiscal-year-all", Map.of("cut", source.cut()))),
+        List.of(
+            new KeyEntry(
+                MEASURED,
+                Sample.SOLID,
+                Messages.of("chart.AcreYearsChart.between-area-measurements")),
+            new KeyEntry(
+                EXTRAPOLATED,
+                Sample.SOLID,
+                Messages.of("chart.AcreYearsChart.before-the-first-or-after-the"))),
         panels,
         Math.min(COLUMNS, panels.size()),
         List.of(
-            source.incomplete()
-                + "Pond area over the verified time in which a device worked. A pond counts once. A site"
-                + " without an area measurement is not counted: its area is not known.",
-            "Time after a device's last visit is not verified and not counted, so that the latest year"
-                + " reads low until its devices have been visited again."),
-        title + ". Bars by year for each watershed. " + description(groups));
+            Messages.of(
+                "chart.AcreYearsChart.pond-area-over-the-verified-time",
+                Map.of("incomplete", source.incomplete())),
+            Messages.of("common.Time-after-a-device-s-last")),
+        Messages.of(
+            "chart.AcreYearsChart.bars-by-year-for-each-watershed",
+            Map.of("title", title, "description", description(groups))));
   }
 
   private static String title(ChartSource source) {
@@ -170,10 +188,13 @@ final class AcreYearsChart {
         .filter(row -> row.number("acre_years").isPresent())
         .map(
             row ->
-                "Working devices kept %s of wetland in %s"
-                    .formatted(
+                Messages.of(
+                    "chart.AcreYearsChart.working-devices-kept-of-wetland-in",
+                    Map.of(
+                        "acreYears",
                         NumberText.acreYears(row.number("acre_years").getAsDouble()),
-                        row.text("year")))
+                        "year",
+                        row.text("year"))))
         .orElse(NEUTRAL);
   }
 
@@ -183,11 +204,15 @@ final class AcreYearsChart {
             .map(
                 entry -> {
                   Row last = entry.getValue().get(entry.getValue().size() - 1);
-                  return "%s %s in %s"
-                      .formatted(
+                  return Messages.of(
+                      "chart.AcreYearsChart.in",
+                      Map.of(
+                          "watershed",
                           GroupText.label("watershed", entry.getKey()),
+                          "acreYears",
                           Missing.orNotKnown(last.number("acre_years"), NumberText::acreYears),
-                          last.text("year"));
+                          "year",
+                          last.text("year")));
                 })
             .collect(Collectors.joining("; "))
         + ".";

@@ -2,6 +2,7 @@ package pondtally.reports.chart;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jfree.chart.axis.ValueAxis;
@@ -9,15 +10,17 @@ import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What failures were put down to: counts and shares with limits, most frequent first. */
 final class CausesChart {
 
   private static final String NAME = "failure-causes";
-  private static final String NEUTRAL = "What failures were put down to";
+  private static final String NEUTRAL = Messages.of("common.What-failures-were-put-down-to");
 
-  private static final List<String> HEADS = List.of("Failures", "Share (limits)");
+  private static final List<String> HEADS =
+      List.of(Messages.of("common.Failures"), Messages.of("chart.CausesChart.share-limits"));
 
   private CausesChart() {}
 
@@ -36,7 +39,10 @@ final class CausesChart {
     if (found.isEmpty()) {
       return List.of(
           Figure.nothingToShow(
-              NAME, NEUTRAL, source, "No failure is recorded, so there is no cause."));
+              NAME,
+              NEUTRAL,
+              source,
+              Messages.of("chart.CausesChart.no-failure-is-recorded-so-there")));
     }
     return List.of(figure(source, found));
   }
@@ -45,7 +51,8 @@ final class CausesChart {
     List<IntervalRow> rows = causes.stream().map(CausesChart::row).toList();
     Scale scale = Scale.upTo(0, Math.min(1, IntervalPlot.most(rows)), 5, "0%");
     Room room = IntervalPlot.room(HEADS, rows);
-    ValueAxis axis = IntervalPlot.axis("Share of all failures", scale, room);
+    ValueAxis axis =
+        IntervalPlot.axis(Messages.of("chart.CausesChart.share-of-all-failures"), scale, room);
     Panel panel = new IntervalPlot(axis, OptionalDouble.empty(), HEADS, room).panel("", rows);
     long failures = causes.stream().mapToLong(row -> row.count("failures")).sum();
     String title = title(causes, failures);
@@ -53,13 +60,13 @@ final class CausesChart {
         NAME,
         title,
         List.of(NumberText.count(failures, "failures") + ". " + source.cut()),
-        IntervalPlot.key(rows, "share with 95% limits", ""),
+        IntervalPlot.key(rows, Messages.of("chart.CausesChart.share-with-95-limits"), ""),
         List.of(panel),
         1,
         List.of(
-            "The cause noted at the first visit that found the failure; limits of a share after"
-                + " Wilson (1927). "
-                + source.failureDefinition()),
+            Messages.of(
+                "chart.CausesChart.the-cause-noted-at-the-first",
+                Map.of("failureDefinition", source.failureDefinition()))),
         title
             + ". "
             + rows.stream()
@@ -82,7 +89,7 @@ final class CausesChart {
   private static String share(Row row) {
     return Estimate.of(row.number("share"), row.number("lower"), row.number("upper"))
         .map(Estimate::percent)
-        .map(said -> said.replace("likely\u00a0", ""))
+        .map(said -> said.replace(Messages.of("common.likely"), ""))
         .orElse("");
   }
 
@@ -94,11 +101,15 @@ final class CausesChart {
         causes.size() == 1
             || first.number("lower").orElse(0) > causes.get(1).number("upper").orElse(1);
     if (isKnown && leads && failures >= StepCurve.LEAST_AT_RISK) {
-      return "Most frequent cause of failure: %s, %s of %s"
-          .formatted(
+      return Messages.of(
+          "chart.CausesChart.most-frequent-cause-of-failure-of",
+          Map.of(
+              "cause",
               GroupText.words(first.text("cause")),
+              "failures",
               NumberText.count(first.count("failures")),
-              NumberText.count(failures, "failures"));
+              "failures2",
+              NumberText.count(failures, "failures")));
     }
     return NEUTRAL;
   }

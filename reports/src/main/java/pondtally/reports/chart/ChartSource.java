@@ -9,6 +9,7 @@ import pondtally.reports.table.Row;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
+import pondtally.reports.text.Messages;
 
 /** What charts ask of the tables. */
 final class ChartSource {
@@ -65,7 +66,9 @@ final class ChartSource {
   /** Whose data, and up to when: {@code Upper Region. Data to March 31, 2026.} */
   String cut() {
     String region = tables.fact("region");
-    String asOf = "Data to " + DateText.readable(tables.fact("as_of")) + ".";
+    String asOf =
+        Messages.of(
+            "chart.ChartSource.data-to", Map.of("asOf", DateText.readable(tables.fact("as_of"))));
     return region.isEmpty() ? asOf : region + ". " + asOf;
   }
 
@@ -87,7 +90,7 @@ final class ChartSource {
     String cut = tables.fact("as_of");
     return cut.isEmpty() || cut.compareTo(tables.fact("period_to")) <= 0
         ? ""
-        : "The last year is not over: it ends with the data. ";
+        : Messages.of("chart.ChartSource.the-last-year-is-not-over");
   }
 
   private static String year(String isoDate) {
@@ -98,12 +101,14 @@ final class ChartSource {
   String failureDefinition() {
     String reduced =
         tables.fact("failure").contains("reduced")
-            ? "Failure: a visit finds the device failed or reduced"
-            : "Failure: a visit finds the device failed";
+            ? Messages.of("chart.ChartSource.failure-a-visit-finds-the-device")
+            : Messages.of("chart.ChartSource.failure-a-visit-finds-the-device-2");
     return switch (tables.fact("failure_dated")) {
-      case "discovery" -> reduced + ", dated to that visit.";
+      case "discovery" ->
+          Messages.of("chart.ChartSource.dated-to-that-visit", Map.of("reduced", reduced));
       case "midpoint", "interval" ->
-          reduced + ", dated halfway between that visit and the last one that found it working.";
+          Messages.of(
+              "chart.ChartSource.dated-halfway-between-that-visit-and", Map.of("reduced", reduced));
       default -> reduced + ".";
     };
   }

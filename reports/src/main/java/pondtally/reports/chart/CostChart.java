@@ -2,6 +2,7 @@ package pondtally.reports.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -10,6 +11,7 @@ import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -17,8 +19,10 @@ import pondtally.reports.text.NumberText;
 final class CostChart {
 
   private static final String NAME = "cost-per-property";
-  private static final List<String> HEADS = List.of("Cost (limits)", "Properties");
-  private static final String NEUTRAL = "Cost of a protected property, by watershed";
+  private static final List<String> HEADS =
+      List.of(Messages.of("chart.CostChart.cost-limits"), Messages.of("common.Properties"));
+  private static final String NEUTRAL =
+      Messages.of("chart.CostChart.cost-of-a-protected-property-by");
 
   private final ChartSource source;
   private final List<Row> groups;
@@ -51,10 +55,7 @@ final class CostChart {
     if (groups.stream().allMatch(row -> row.number("value_usd").isEmpty())) {
       return List.of(
           Figure.nothingToShow(
-              NAME,
-              NEUTRAL,
-              source,
-              "No cost is drawn: no watershed has both recorded cost and a protected property."));
+              NAME, NEUTRAL, source, Messages.of("chart.CostChart.no-cost-is-drawn-no-watershed")));
     }
     List<IntervalRow> rows = groups.stream().map(CostChart::row).toList();
     List<List<IntervalRow>> parts =
@@ -76,8 +77,14 @@ final class CostChart {
     return new Figure(
         NAME,
         title(),
-        List.of("Cash and in kind" + properties() + ". " + source.cut()),
-        IntervalPlot.key(all, "cost with 95% limits", "limits not known"),
+        List.of(
+            Messages.of(
+                "chart.CostChart.cash-and-in-kind",
+                Map.of("properties", properties(), "cut", source.cut()))),
+        IntervalPlot.key(
+            all,
+            Messages.of("chart.CostChart.cost-with-95-limits"),
+            Messages.of("common.limits-not-known")),
         List.of(panel),
         1,
         foot(all, scale),
@@ -94,7 +101,9 @@ final class CostChart {
 
   private String axisTitle() {
     String year = source.fact("base_year");
-    return year.isEmpty() ? "Dollars per property" : year + " dollars per property";
+    return year.isEmpty()
+        ? Messages.of("chart.CostChart.dollars-per-property")
+        : Messages.of("chart.CostChart.dollars-per-property-2", Map.of("year", year));
   }
 
   private static IntervalRow row(Row row) {
@@ -102,14 +111,16 @@ final class CostChart {
     return new IntervalRow(
         GroupText.label("watershed", row.text("group")),
         List.of(
-            cost.map(found -> found.dollars().replace("likely\u00a0", ""))
+            cost.map(found -> found.dollars().replace(Messages.of("common.likely"), ""))
                 .orElse(Missing.NOT_KNOWN),
             Missing.orNotKnown(row.number("denominator"), n -> NumberText.count((long) n))),
         row.number("value_usd"),
         row.number("lower"),
         row.number("upper"),
         cost.isPresent() && !cost.get().hasLimits(),
-        row.number("denominator").orElse(1) == 0 ? "no protected property" : Missing.NOT_KNOWN);
+        row.number("denominator").orElse(1) == 0
+            ? Messages.of("chart.CostChart.no-protected-property")
+            : Missing.NOT_KNOWN);
   }
 
   private static Optional<Estimate> estimate(Row row) {
@@ -118,24 +129,33 @@ final class CostChart {
 
   private String title() {
     String year = source.fact("base_year");
-    String in = year.isEmpty() ? "" : ", in " + year + " dollars";
+    String in =
+        year.isEmpty() ? "" : Messages.of("chart.CostChart.in-dollars", Map.of("year", year));
     return program
         .flatMap(CostChart::estimate)
-        .map(cost -> "A protected property cost " + cost.dollars() + in)
+        .map(
+            cost ->
+                Messages.of(
+                    "chart.CostChart.a-protected-property-cost",
+                    Map.of("dollars", cost.dollars(), "in", in)))
         .orElse(NEUTRAL);
   }
 
   private List<String> foot(List<IntervalRow> rows, Scale scale) {
     List<String> foot = new ArrayList<>();
     foot.add(
-        "Recorded cost from the first install to the end of the period, over distinct properties with"
-            + " at least one verified day of a working device. 95% limits by resampling sites (BCa)."
-            + leftOut());
+        Messages.of(
+            "chart.CostChart.recorded-cost-from-the-first-install", Map.of("leftOut", leftOut())));
     foot.add(
-        (program.isPresent() ? "Dashed line: whole program. " : "")
-            + "In order of code, not of rank.");
+        Messages.of(
+            "chart.CostChart.in-order-of-code-not-of",
+            Map.of(
+                "part",
+                program.isPresent()
+                    ? Messages.of("chart.CostChart.dashed-line-whole-program")
+                    : "")));
     if (rows.stream().anyMatch(row -> row.upper().orElse(0) > scale.upper())) {
-      foot.add("An arrow: the limit lies beyond the axis; it stands in the column beside.");
+      foot.add(Messages.of("common.An-arrow-the-limit-lies-beyond"));
     }
     return foot;
   }
@@ -144,8 +164,9 @@ final class CostChart {
     double left = program.map(row -> row.number("clusters_left_out").orElse(0)).orElse(0.0);
     return left == 0
         ? ""
-        : " Left out for want of recorded cost: %s."
-            .formatted(NumberText.count((long) left, "site clusters"));
+        : Messages.of(
+            "chart.CostChart.left-out-for-want-of-recorded",
+            Map.of("siteClusters", NumberText.count((long) left, "site clusters")));
   }
 
   private String description(List<IntervalRow> rows) {
@@ -155,6 +176,7 @@ final class CostChart {
             .limit(12)
             .map(row -> row.name() + " " + row.cells().get(0))
             .collect(Collectors.joining("; "));
-    return title() + ". A mark and its 95% limits for each watershed. " + figures + ".";
+    return Messages.of(
+        "chart.CostChart.a-mark-and-its-95-limits", Map.of("title", title(), "figures", figures));
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /**
@@ -65,11 +66,11 @@ record CountsTable(String name, Optional<Look> look, Counts counts, Scale axis)
 
   private List<CountsRow> rows() {
     List<CountsRow> rows = new ArrayList<>();
-    rows.add(new CountsRow("At risk", counts.atRisk()));
-    rows.add(new CountsRow("Failed", counts.failed()));
-    rows.add(new CountsRow("Censored", counts.censored()));
+    rows.add(new CountsRow(Messages.of("chart.CountsTable.at-risk"), counts.atRisk()));
+    rows.add(new CountsRow(Messages.of("common.Failed"), counts.failed()));
+    rows.add(new CountsRow(Messages.of("chart.CountsTable.censored"), counts.censored()));
     if (counts.hasLateEntry()) {
-      rows.add(new CountsRow("Not yet followed", counts.notYet()));
+      rows.add(new CountsRow(Messages.of("chart.CountsTable.not-yet-followed"), counts.notYet()));
     }
     return rows;
   }

@@ -3,6 +3,7 @@ package pondtally.reports.chart;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jfree.chart.plot.XYPlot;
@@ -10,6 +11,7 @@ import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.Panel.Beside;
 import pondtally.reports.chart.Panel.Frame;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /**
@@ -56,7 +58,10 @@ record CurveFigure(
   /** Small plots have no room for axis titles: they are said once. */
   private Figure small(Figure f) {
     List<String> lines = new ArrayList<>(f.subtitles());
-    lines.add("Upward: %s. Across: %s.".formatted(lower(rangeTitle), lower(domainTitle)));
+    lines.add(
+        Messages.of(
+            "chart.CurveFigure.upward-across",
+            Map.of("lower", lower(rangeTitle), "lower2", lower(domainTitle))));
     return new Figure(
         f.name(), f.title(), lines, f.key(), f.panels(), f.columns(), f.foot(), f.description());
   }
@@ -103,7 +108,10 @@ record CurveFigure(
             ? List.of(new CountsTable("", Optional.empty(), Counts.of(curve, shown), years))
             : List.of();
     String heading =
-        curve.isDrawn() ? curve.label() : curve.label() + ": fewer than 5 followed, no curve";
+        curve.isDrawn()
+            ? curve.label()
+            : Messages.of(
+                "chart.CurveFigure.fewer-than-5-followed-no-curve", Map.of("curve", curve.label()));
     return panel(heading, "", plot, SMALL_HEIGHT, below);
   }
 
@@ -147,7 +155,9 @@ record CurveFigure(
       String label =
           curves.get(i).isDrawn()
               ? curves.get(i).label()
-              : curves.get(i).label() + " (fewer than 5 followed, no curve)";
+              : Messages.of(
+                  "chart.CurveFigure.fewer-than-5-followed-no-curve-2",
+                  Map.of("i", curves.get(i).label()));
       key.add(new KeyEntry(Look.series(i), Sample.LINE_AND_MARK, label));
     }
     return key;
@@ -156,8 +166,11 @@ record CurveFigure(
   private static List<KeyEntry> smallKey() {
     Look others = new Look(Look.CONTEXT, Look.line(0.8f), Look.circle(0));
     return List.of(
-        new KeyEntry(Look.series(0), Sample.LINE_AND_MARK, "the group named above the plot"),
-        new KeyEntry(Look.series(0), Sample.BAND, "its 95% limits"),
-        new KeyEntry(others, Sample.LINE, "the other groups"));
+        new KeyEntry(
+            Look.series(0),
+            Sample.LINE_AND_MARK,
+            Messages.of("chart.CurveFigure.the-group-named-above-the-plot")),
+        new KeyEntry(Look.series(0), Sample.BAND, Messages.of("chart.CurveFigure.its-95-limits")),
+        new KeyEntry(others, Sample.LINE, Messages.of("chart.CurveFigure.the-other-groups")));
   }
 }

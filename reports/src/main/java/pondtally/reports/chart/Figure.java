@@ -2,6 +2,8 @@ package pondtally.reports.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import pondtally.reports.text.Messages;
 
 /**
  * One chart as it is printed: words above, panels in rows, words below.
@@ -44,7 +46,10 @@ record Figure(
       return this;
     }
     List<String> lines = new ArrayList<>(subtitles);
-    lines.add("Part " + number + " of " + of + ".");
+    lines.add(
+        Messages.of(
+            "chart.Figure.part-of",
+            Map.of("number", String.valueOf(number), "of", String.valueOf(of))));
     String partName = number == 1 ? name : name + "-" + number;
     return new Figure(partName, title, lines, key, panels, columns, foot, description);
   }

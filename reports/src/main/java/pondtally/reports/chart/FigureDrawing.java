@@ -8,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import pondtally.reports.text.Messages;
 
 /** Lays out a figure at print size and draws it on any canvas. Lengths are points. */
 final class FigureDrawing {
@@ -107,10 +108,7 @@ final class FigureDrawing {
     if (!Lettering.isBundled()) {
       lines.addAll(
           paragraphs(
-              List.of(
-                  "Set in this machine's sans-serif font: the font that comes with the program"
-                      + " could not be loaded."),
-              SMALL));
+              List.of(Messages.of("chart.FigureDrawing.set-in-this-machine-s-sans")), SMALL));
     }
     return lines;
   }

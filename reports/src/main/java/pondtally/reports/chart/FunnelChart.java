@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -16,6 +17,7 @@ import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.FunnelPoint.Place;
 import pondtally.reports.chart.Panel.Frame;
 import pondtally.reports.table.Row;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /**
@@ -25,7 +27,8 @@ import pondtally.reports.text.NumberText;
 final class FunnelChart {
 
   private static final String NAME = "watershed-funnel";
-  private static final String NEUTRAL = "Failures found against failures expected, by watershed";
+  private static final String NEUTRAL =
+      Messages.of("chart.FunnelChart.failures-found-against-failures-expected-by");
   private static final Look INSIDE = new Look(Look.BLUE, Look.line(1), Look.circle(2.9));
   private static final Look SMALL = new Look(Look.BLUE, Look.line(1), Look.circle(2.9));
   private static final Look OUTSIDE = new Look(Look.VERMILLION, Look.line(1), Look.diamond(4));
@@ -56,10 +59,7 @@ final class FunnelChart {
     if (points.size() < 2) {
       return List.of(
           Figure.nothingToShow(
-              NAME,
-              NEUTRAL,
-              source,
-              "No funnel is drawn: it needs at least two watersheds with expected failures."));
+              NAME, NEUTRAL, source, Messages.of("chart.FunnelChart.no-funnel-is-drawn-it-needs")));
     }
     return List.of(figure(source, points, rows.size() - points.size()));
   }
@@ -83,7 +83,8 @@ final class FunnelChart {
     Scale up = Scale.upTo(0, mostShown(points), 5, "0.##").padded(5, HEIGHT);
     XYPlot plot =
         Plots.plot(
-            Plots.axis("Failures expected from pipe types and ages", across),
+            Plots.axis(
+                Messages.of("chart.FunnelChart.failures-expected-from-pipe-types-and"), across),
             Plots.bare(Plots.axis("", up)));
     plot.addRangeMarker(new ValueMarker(1, Look.GRAY, Look.line(0.9f, 3, 2)), Layer.BACKGROUND);
     addLimits(plot, points);
@@ -91,7 +92,7 @@ final class FunnelChart {
     Frame frame = new Frame(LEFT, RIGHT, Plots.NUMBERS_AND_TITLE, HEIGHT);
     return new Panel(
         "",
-        "Failures found, as a multiple of those expected",
+        Messages.of("chart.FunnelChart.failures-found-as-a-multiple-of"),
         Plots.chart(plot, frame),
         frame,
         List.of(new FunnelNames(points, points.size() <= FEW, across, up)));
@@ -111,10 +112,10 @@ final class FunnelChart {
 
   private static void addLimits(XYPlot plot, List<FunnelPoint> points) {
     XYSeriesCollection data = new XYSeriesCollection();
-    XYSeries lower = new XYSeries("lower 99.8% limit");
-    XYSeries upper = new XYSeries("upper 99.8% limit");
-    XYSeries lower95 = new XYSeries("lower 95% limit");
-    XYSeries upper95 = new XYSeries("upper 95% limit");
+    XYSeries lower = new XYSeries(Messages.of("chart.FunnelChart.lower-99-8-limit"));
+    XYSeries upper = new XYSeries(Messages.of("chart.FunnelChart.upper-99-8-limit"));
+    XYSeries lower95 = new XYSeries(Messages.of("chart.FunnelChart.lower-95-limit"));
+    XYSeries upper95 = new XYSeries(Messages.of("chart.FunnelChart.upper-95-limit"));
     for (FunnelPoint point : points) {
       lower.add(point.expected(), point.lower());
       upper.add(point.expected(), point.upper());
@@ -163,12 +164,19 @@ final class FunnelChart {
 
   private static List<KeyEntry> key(List<FunnelPoint> points, ChartSource source) {
     List<KeyEntry> key = new ArrayList<>();
-    key.add(new KeyEntry(INSIDE, Sample.MARK, "watershed within the limits"));
+    key.add(
+        new KeyEntry(
+            INSIDE, Sample.MARK, Messages.of("chart.FunnelChart.watershed-within-the-limits")));
     if (points.stream().anyMatch(point -> point.place() == Place.OUTSIDE)) {
-      key.add(new KeyEntry(OUTSIDE, Sample.MARK, "outside the 99.8% limits"));
+      key.add(
+          new KeyEntry(
+              OUTSIDE, Sample.MARK, Messages.of("chart.FunnelChart.outside-the-99-8-limits")));
     }
     if (points.stream().anyMatch(point -> point.place() == Place.SMALL)) {
-      String label = "fewer than " + source.groupsBelow() + " devices";
+      String label =
+          Messages.of(
+              "chart.FunnelChart.fewer-than-devices",
+              Map.of("groupsBelow", String.valueOf(source.groupsBelow())));
       key.add(new KeyEntry(SMALL, Sample.HOLLOW_MARK, label));
     }
     key.add(new KeyEntry(WIDE, Sample.LINE, "99.8% limits"));
@@ -182,7 +190,7 @@ final class FunnelChart {
     List<FunnelPoint> outside =
         points.stream().filter(point -> point.place() == Place.OUTSIDE).toList();
     if (outside.isEmpty()) {
-      return "No watershed lies outside the range of chance";
+      return Messages.of("chart.FunnelChart.no-watershed-lies-outside-the-range");
     }
     String names =
         outside.size() > 3
@@ -192,48 +200,61 @@ final class FunnelChart {
                     .map(
                         point ->
                             point.label()
-                                + (point.ratio() > 1 ? " (more failures)" : " (fewer failures)"))
+                                + (point.ratio() > 1
+                                    ? Messages.of("chart.FunnelChart.more-failures")
+                                    : Messages.of("chart.FunnelChart.fewer-failures")))
                     .collect(Collectors.joining(", "));
-    return "%s of %s %s outside the range of chance%s"
-        .formatted(
+    return Messages.of(
+        "chart.FunnelChart.of-outside-the-range-of-chance",
+        Map.of(
+            "size",
             NumberText.count(outside.size()),
+            "watersheds",
             NumberText.count(points.size(), "watersheds"),
-            outside.size() == 1 ? "lies" : "lie",
-            names);
+            "part",
+            String.valueOf(
+                outside.size() == 1
+                    ? Messages.of("chart.FunnelChart.lies")
+                    : Messages.of("chart.FunnelChart.lie")),
+            "names",
+            names));
   }
 
   private static List<String> foot(ChartSource source, int leftOut) {
     List<String> foot = new ArrayList<>();
     foot.add(
-        "Expected: the pooled failure rate by pipe type and age, at each watershed's own time under"
-            + " observation; 1 is as many as expected. Lines join the limits computed at each"
-            + " watershed. "
-            + source.failureDefinition());
-    foot.add(
-        "One watershed in 500 lies outside the 99.8% limits by chance alone. Outside means: look for"
-            + " the reason; it is not a verdict.");
+        Messages.of(
+            "chart.FunnelChart.expected-the-pooled-failure-rate-by",
+            Map.of("failureDefinition", source.failureDefinition())));
+    foot.add(Messages.of("chart.FunnelChart.one-watershed-in-500-lies-outside"));
     if (leftOut > 0) {
       foot.add(
-          "Not drawn, because withheld or without expected failures: "
-              + NumberText.count(leftOut, "watersheds")
-              + ".");
+          Messages.of(
+              "chart.FunnelChart.not-drawn-because-withheld-or-without",
+              Map.of("watersheds", NumberText.count(leftOut, "watersheds"))));
     }
     return foot;
   }
 
   private static String description(List<FunnelPoint> points) {
-    return "A funnel plot: failures found over failures expected, against failures expected. "
-        + points.stream()
-            .sorted(Comparator.comparing(FunnelPoint::label))
-            .limit(12)
-            .map(
-                point ->
-                    "%s %s times %s expected"
-                        .formatted(
-                            point.label(),
-                            NumberText.ratio(point.ratio()),
-                            NumberText.rate(point.expected())))
-            .collect(Collectors.joining("; "))
-        + ".";
+    return Messages.of(
+        "chart.FunnelChart.a-funnel-plot-failures-found-over",
+        Map.of(
+            "joining",
+            points.stream()
+                .sorted(Comparator.comparing(FunnelPoint::label))
+                .limit(12)
+                .map(
+                    point ->
+                        Messages.of(
+                            "chart.FunnelChart.times-expected",
+                            Map.of(
+                                "point",
+                                point.label(),
+                                "ratio",
+                                NumberText.ratio(point.ratio()),
+                                "rate",
+                                NumberText.rate(point.expected()))))
+                .collect(Collectors.joining("; "))));
   }
 }

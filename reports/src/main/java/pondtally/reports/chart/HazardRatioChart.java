@@ -12,6 +12,7 @@ import org.jfree.chart.axis.NumberTickUnit;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -20,9 +21,13 @@ final class HazardRatioChart {
 
   private static final String NAME = "hazard-ratios";
   private static final String NEUTRAL =
-      "How failure depends on pipe, build and age of installation";
+      Messages.of("chart.HazardRatioChart.how-failure-depends-on-pipe-build");
   private static final double WIDEST = 16;
-  private static final List<String> HEADS = List.of("Ratio (limits)", "Failures", "Lives");
+  private static final List<String> HEADS =
+      List.of(
+          Messages.of("chart.HazardRatioChart.ratio-limits"),
+          Messages.of("common.Failures"),
+          Messages.of("chart.HazardRatioChart.lives"));
 
   private HazardRatioChart() {}
 
@@ -41,9 +46,13 @@ final class HazardRatioChart {
               .map(row -> row.text("reason"))
               .filter(text -> !text.isEmpty())
               .findFirst()
-              .orElse("no model could be fitted");
+              .orElse(Messages.of("chart.HazardRatioChart.no-model-could-be-fitted"));
       return List.of(
-          Figure.nothingToShow(NAME, NEUTRAL, source, "No ratio is drawn: " + reason + "."));
+          Figure.nothingToShow(
+              NAME,
+              NEUTRAL,
+              source,
+              Messages.of("chart.HazardRatioChart.no-ratio-is-drawn", Map.of("reason", reason))));
     }
     return figures(source, models, all);
   }
@@ -95,31 +104,32 @@ final class HazardRatioChart {
         List.of(source.cut()),
         IntervalPlot.key(
             all,
-            "hazard ratio with 95% limits",
-            "fewer than " + source.groupsBelow() + " lives: not to be compared"),
+            Messages.of("chart.HazardRatioChart.hazard-ratio-with-95-limits"),
+            Messages.of(
+                "chart.HazardRatioChart.fewer-than-lives-not-to-be",
+                Map.of("groupsBelow", String.valueOf(source.groupsBelow())))),
         panels,
         1,
         List.of(
-            "Proportional hazards (Cox 1972), ties after Efron, errors by cluster of sites. Above 1:"
-                + " fails sooner than the group it is compared with; 1 (dashed): no difference.",
-            "Crews, sites and years differ between groups: a ratio shows what goes together, not"
-                + " what causes what."),
-        title
-            + ". A mark and its 95% limits for each level, on a doubling scale. "
-            + figures
-            + ".");
+            Messages.of("chart.HazardRatioChart.proportional-hazards-cox-1972-ties-after"),
+            Messages.of("chart.HazardRatioChart.crews-sites-and-years-differ-between")),
+        Messages.of(
+            "chart.HazardRatioChart.a-mark-and-its-95-limits",
+            Map.of("title", title, "figures", figures)));
   }
 
   private static Panel panel(String model, List<IntervalRow> rows, List<IntervalRow> all) {
     return new IntervalPlot(axis(all), OptionalDouble.of(1), HEADS, IntervalPlot.room(HEADS, all))
-        .panel("Model: " + GroupText.words(model), rows);
+        .panel(
+            Messages.of("chart.HazardRatioChart.model", Map.of("model", GroupText.words(model))),
+            rows);
   }
 
   private static LogAxis axis(List<IntervalRow> rows) {
     List<IntervalRow> full = rows.stream().filter(row -> !row.isSmall()).toList();
     double most = full.stream().mapToDouble(row -> row.upper().orElse(1)).max().orElse(2);
     double least = full.stream().mapToDouble(row -> row.lower().orElse(1)).min().orElse(0.5);
-    LogAxis axis = new LogAxis("Hazard ratio (doubling scale)");
+    LogAxis axis = new LogAxis(Messages.of("chart.HazardRatioChart.hazard-ratio-doubling-scale"));
     axis.setBase(2);
     axis.setRange(
         doubling(Math.max(least, 1 / WIDEST), false), doubling(Math.min(most, WIDEST), true));
@@ -143,7 +153,7 @@ final class HazardRatioChart {
     return new IntervalRow(
         name(row),
         List.of(
-            ratio.map(found -> found.ratio().replace("likely\u00a0", "")).orElse(""),
+            ratio.map(found -> found.ratio().replace(Messages.of("common.likely"), "")).orElse(""),
             count(row, "failures"),
             count(row, "devices")),
         row.number("hazard_ratio"),
@@ -157,7 +167,11 @@ final class HazardRatioChart {
     String term = row.text("term");
     String level = GroupText.label(term, row.text("level"));
     String reference = row.text("reference");
-    return reference.isEmpty() ? level : level + " against " + GroupText.label(term, reference);
+    return reference.isEmpty()
+        ? level
+        : Messages.of(
+            "chart.HazardRatioChart.against",
+            Map.of("level", level, "term", GroupText.label(term, reference)));
   }
 
   private static String count(Row row, String column) {
@@ -179,11 +193,17 @@ final class HazardRatioChart {
                 estimate(row)
                     .map(
                         ratio ->
-                            "%s: hazard ratio %s"
-                                .formatted(
+                            Messages.of(
+                                "chart.HazardRatioChart.hazard-ratio",
+                                Map.of(
+                                    "part",
                                     Character.toUpperCase(name(row).charAt(0))
                                         + name(row).substring(1),
-                                    ratio.ratio())))
-        .orElse(NEUTRAL + ": the limits of every ratio include no difference");
+                                    "ratio",
+                                    ratio.ratio()))))
+        .orElse(
+            Messages.of(
+                "chart.HazardRatioChart.the-limits-of-every-ratio-include",
+                Map.of("neutral", NEUTRAL)));
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import pondtally.reports.chart.StepCurve.Step;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /**
@@ -58,7 +59,13 @@ record IncidenceBands(List<String> names, List<List<StepCurve>> curves, List<Dou
     }
     causes.stream()
         .filter(cause -> cause.group().equals(RETIRED) && value(cause, end) > 0)
-        .forEach(cause -> add(names, curves, "retired without failure", List.of(cause)));
+        .forEach(
+            cause ->
+                add(
+                    names,
+                    curves,
+                    Messages.of("chart.IncidenceBands.retired-without-failure"),
+                    List.of(cause)));
     return new IncidenceBands(names, curves, years(causes, end, apart));
   }
 
@@ -98,7 +105,7 @@ record IncidenceBands(List<String> names, List<List<StepCurve>> curves, List<Dou
     Optional<Step> step = causes.get(0).at(years);
     return step.map(s -> new Estimate(s.value(), s.lower(), s.upper()).percent())
         .orElse(NumberText.percent(0))
-        .replace("likely\u00a0", "");
+        .replace(Messages.of("common.likely"), "");
   }
 
   private static double value(StepCurve cause, double years) {

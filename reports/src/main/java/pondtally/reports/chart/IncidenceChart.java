@@ -2,6 +2,7 @@ package pondtally.reports.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationStepRenderer;
@@ -13,13 +14,15 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.Panel.Frame;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Share failed by cause and share retired, by age, stacked: the whole height is all that ended. */
 final class IncidenceChart {
 
   private static final String NAME = "cumulative-incidence";
-  private static final String NEUTRAL = "What ends the service of a device, by age";
+  private static final String NEUTRAL =
+      Messages.of("chart.IncidenceChart.what-ends-the-service-of-a");
 
   private static final double HEIGHT = 190;
   private static final double LEFT = 34;
@@ -41,7 +44,7 @@ final class IncidenceChart {
               NAME,
               NEUTRAL,
               source,
-              "Nothing is drawn: no failure or retirement while 5 devices or more were followed."));
+              Messages.of("chart.IncidenceChart.nothing-is-drawn-no-failure-or")));
     }
     return List.of(figure(source, bands, end));
   }
@@ -56,33 +59,38 @@ final class IncidenceChart {
       key.add(new KeyEntry(bands.look(i), Sample.LINE_AND_MARK, labels.get(i)));
     }
     String title =
-        "After %s, %s devices had failed or been retired"
-            .formatted(NumberText.years(at), NumberText.aboutOfHundred(bands.top(at)));
+        Messages.of(
+            "chart.IncidenceChart.after-devices-had-failed-or-been",
+            Map.of(
+                "years",
+                NumberText.years(at),
+                "aboutOfHundred",
+                NumberText.aboutOfHundred(bands.top(at))));
     return new Figure(
         NAME,
         title,
         List.of(
             source.cut(),
-            "Shares after " + NumberText.years(at) + " with 95% limits, lowest band first:"),
+            Messages.of(
+                "chart.IncidenceChart.shares-after-with-95-limits-lowest",
+                Map.of("years", NumberText.years(at)))),
         key,
         List.of(panel(bands, end, years)),
         1,
         List.of(
-            "Cumulative incidence to the first failure of each service life (Aalen and Johansen 1978);"
-                + " a cause ends the life for all others. Bands are stacked: the upper edge is all"
-                + " causes below it together. Drawn while 5 or more are followed. "
-                + source.failureDefinition()),
-        title
-            + ". Stacked bands by years since installation: "
-            + labels.stream().collect(Collectors.joining("; "))
-            + ".");
+            Messages.of(
+                "chart.IncidenceChart.cumulative-incidence-to-the-first-failure",
+                Map.of("failureDefinition", source.failureDefinition()))),
+        Messages.of(
+            "chart.IncidenceChart.stacked-bands-by-years-since-installation",
+            Map.of("title", title, "joining", labels.stream().collect(Collectors.joining("; ")))));
   }
 
   private static Panel panel(IncidenceBands bands, double end, Scale years) {
     Scale shares = Scale.upTo(0, Math.min(1, bands.top(end)), 5, "0%");
     XYPlot plot =
         Plots.plot(
-            Plots.axis("Years since installation", years),
+            Plots.axis(Messages.of("common.Years-since-installation"), years),
             Plots.bare(Plots.axis("", shares.padded(4, HEIGHT))));
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     XYSeriesCollection marks = new XYSeriesCollection();
@@ -102,7 +110,12 @@ final class IncidenceChart {
     Plots.layer(plot, data, areas);
     Plots.layer(plot, marks, shapes);
     Frame frame = new Frame(LEFT, RIGHT, Plots.NUMBERS_AND_TITLE, HEIGHT);
-    return new Panel("", "Share of devices (stacked)", Plots.chart(plot, frame), frame, List.of());
+    return new Panel(
+        "",
+        Messages.of("chart.IncidenceChart.share-of-devices-stacked"),
+        Plots.chart(plot, frame),
+        frame,
+        List.of());
   }
 
   /** A step at the very end is left out: it would have no width. */

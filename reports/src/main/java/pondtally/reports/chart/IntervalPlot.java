@@ -20,6 +20,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.RowWords.Room;
+import pondtally.reports.text.Messages;
 
 /**
  * A mark and an interval for each row. Marks of few devices are hollow; an interval that leaves the
@@ -113,7 +114,9 @@ final class IntervalPlot {
   }
 
   private void add(XYPlot plot, List<IntervalRow> rows, boolean small, Look look) {
-    XYIntervalSeries series = new XYIntervalSeries(small ? "few devices" : "groups", false, true);
+    XYIntervalSeries series =
+        new XYIntervalSeries(
+            small ? Messages.of("chart.IntervalPlot.few-devices") : "groups", false, true);
     for (int i = 0; i < rows.size(); i++) {
       IntervalRow row = rows.get(i);
       if (row.isSmall() == small && row.value().isPresent()) {
@@ -142,8 +145,8 @@ final class IntervalPlot {
   }
 
   private void addArrows(XYPlot plot, List<IntervalRow> rows) {
-    XYSeries right = new XYSeries("goes on to the right");
-    XYSeries left = new XYSeries("goes on to the left");
+    XYSeries right = new XYSeries(Messages.of("chart.IntervalPlot.goes-on-to-the-right"));
+    XYSeries left = new XYSeries(Messages.of("chart.IntervalPlot.goes-on-to-the-left"));
     for (int i = 0; i < rows.size(); i++) {
       IntervalRow row = rows.get(i);
       if (row.value().isPresent() && row.upper().orElse(0) > axis.getUpperBound()) {

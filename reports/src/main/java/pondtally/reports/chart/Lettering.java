@@ -63,6 +63,11 @@ final class Lettering {
         .orElse(sansSerif);
   }
 
+  /** Whether any font of this machine has all letters of the text. */
+  static boolean isThere(String text) {
+    return able(regular(1), text).canDisplayUpTo(text) < 0;
+  }
+
   /** Looked up only when a text needs it: that takes time. */
   private static final class Installed {
     static final List<Font> FONTS =

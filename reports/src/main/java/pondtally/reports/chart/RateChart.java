@@ -2,6 +2,7 @@ package pondtally.reports.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -10,15 +11,20 @@ import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
 /** Failures in a hundred device-years with exact limits, by pipe type and by watershed. */
 final class RateChart {
 
-  private static final String UNIT = "failures per 100 device-years";
+  private static final String UNIT = Messages.of("chart.RateChart.failures-per-100-device-years");
   private static final List<String> HEADS =
-      List.of("Rate (limits)", "Failures", "Devices", "Device-years");
+      List.of(
+          Messages.of("chart.RateChart.rate-limits"),
+          Messages.of("common.Failures"),
+          Messages.of("common.Devices"),
+          Messages.of("common.Device-years"));
 
   private final ChartSource source;
   private final String grouping;
@@ -53,7 +59,7 @@ final class RateChart {
               name,
               neutralTitle(),
               source,
-              "No rate is drawn: every group is withheld or not known."));
+              Messages.of("chart.RateChart.no-rate-is-drawn-every-group")));
     }
     List<IntervalRow> rows = groups.stream().map(this::row).toList();
     List<List<IntervalRow>> parts =
@@ -70,13 +76,14 @@ final class RateChart {
     OptionalDouble reference =
         program.map(row -> row.number("per_100_device_years")).orElse(OptionalDouble.empty());
     Room room = IntervalPlot.room(HEADS, all);
-    ValueAxis axis = IntervalPlot.axis("Failures per 100 device-years", scale, room);
+    ValueAxis axis =
+        IntervalPlot.axis(Messages.of("common.Failures-per-100-device-years"), scale, room);
     Panel panel = new IntervalPlot(axis, reference, HEADS, room).panel("", shown);
     return new Figure(
         name,
         title(),
         List.of(counts() + " " + source.cut()),
-        IntervalPlot.key(all, "rate with 95% limits", smallKey()),
+        IntervalPlot.key(all, Messages.of("chart.RateChart.rate-with-95-limits"), smallKey()),
         List.of(panel),
         1,
         foot(all, scale),
@@ -84,7 +91,9 @@ final class RateChart {
   }
 
   private String smallKey() {
-    return "fewer than " + source.groupsBelow() + " devices: not to be compared";
+    return Messages.of(
+        "chart.RateChart.fewer-than-devices-not-to-be",
+        Map.of("groupsBelow", String.valueOf(source.groupsBelow())));
   }
 
   private IntervalRow row(Row row) {
@@ -93,7 +102,7 @@ final class RateChart {
     return new IntervalRow(
         GroupText.label(grouping, row.text("group")),
         List.of(
-            rate.map(found -> found.rate().replace("likely\u00a0", "")).orElse(""),
+            rate.map(found -> found.rate().replace(Messages.of("common.likely"), "")).orElse(""),
             count(row, "failures", withheld),
             count(row, "devices", withheld),
             years(row, withheld)),
@@ -126,7 +135,9 @@ final class RateChart {
   }
 
   private String neutralTitle() {
-    return "Failures per 100 device-years, by " + GroupText.grouping(grouping);
+    return Messages.of(
+        "chart.RateChart.failures-per-100-device-years-by",
+        Map.of("grouping", GroupText.grouping(grouping)));
   }
 
   private String title() {
@@ -140,7 +151,9 @@ final class RateChart {
   }
 
   private String together(String rate) {
-    return "All " + GroupText.grouping(grouping) + "s together: " + rate;
+    return Messages.of(
+        "chart.RateChart.all-s-together",
+        Map.of("grouping", GroupText.grouping(grouping), "rate", rate));
   }
 
   private static Optional<String> said(Row row) {
@@ -152,8 +165,10 @@ final class RateChart {
 
   private static String noFailure(Row row) {
     String years = NumberText.measured(row.number("device_years").orElse(0), 0, "device-years");
-    return "no failure in %s, likely fewer than %s"
-        .formatted(years, NumberText.rate(row.number("upper").orElse(0)) + " " + UNIT);
+    return Messages.of(
+        "chart.RateChart.no-failure-in-likely-fewer-than",
+        Map.of(
+            "years", years, "part", NumberText.rate(row.number("upper").orElse(0)) + " " + UNIT));
   }
 
   /** Watersheds are set apart by the funnel alone, never by their own limits. */
@@ -174,12 +189,17 @@ final class RateChart {
   }
 
   private static String apart(Contrast pair) {
-    return "%s failed more often than %s: %s against %s failures per 100 device-years"
-        .formatted(
+    return Messages.of(
+        "chart.RateChart.failed-more-often-than-against-failures",
+        Map.of(
+            "higher",
             capital(pair.higher().label()),
+            "lower",
             pair.lower().label(),
+            "rate",
             pair.higher().estimate().rate(),
-            pair.lower().estimate().rate());
+            "rate2",
+            pair.lower().estimate().rate()));
   }
 
   private String label(Row row) {
@@ -191,13 +211,17 @@ final class RateChart {
         .findFirst()
         .map(
             row ->
-                "%s in %s, %s."
-                    .formatted(
+                Messages.of(
+                    "chart.RateChart.in",
+                    Map.of(
+                        "failures",
                         count(row, "failures"),
+                        "devices",
                         count(row, "devices"),
+                        "deviceYears",
                         Missing.orNotKnown(
                             row.number("device_years"),
-                            years -> NumberText.measured(years, 0, "device-years"))))
+                            years -> NumberText.measured(years, 0, "device-years")))))
         .orElse("");
   }
 
@@ -208,14 +232,19 @@ final class RateChart {
   private List<String> foot(List<IntervalRow> rows, Scale scale) {
     List<String> foot = new ArrayList<>();
     foot.add(
-        "All failures, repeated ones included, over the time in which devices had not failed. Exact 95%"
-            + " limits (Garwood 1936). "
-            + source.failureDefinition());
+        Messages.of(
+            "chart.RateChart.all-failures-repeated-ones-included-over",
+            Map.of("failureDefinition", source.failureDefinition())));
     foot.add(
-        (program.isPresent() ? "Dashed line: all devices. " : "")
-            + "In order of name, not of rank: a wide interval says that little is known.");
+        Messages.of(
+            "chart.RateChart.in-order-of-name-not-of",
+            Map.of(
+                "part",
+                program.isPresent()
+                    ? Messages.of("chart.RateChart.dashed-line-all-devices")
+                    : "")));
     if (rows.stream().anyMatch(row -> row.upper().orElse(0) > scale.upper())) {
-      foot.add("An arrow: the limit lies beyond the axis; it stands in the column beside.");
+      foot.add(Messages.of("common.An-arrow-the-limit-lies-beyond"));
     }
     return foot;
   }
@@ -227,7 +256,8 @@ final class RateChart {
             .limit(12)
             .map(row -> label(row) + " " + estimate(row).orElseThrow().rate())
             .collect(Collectors.joining("; "));
-    return title() + ". A mark and its 95% limits for each group. " + figures + ".";
+    return Messages.of(
+        "chart.RateChart.a-mark-and-its-95-limits", Map.of("title", title(), "figures", figures));
   }
 
   private static String capital(String label) {

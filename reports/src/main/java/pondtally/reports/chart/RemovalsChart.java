@@ -3,6 +3,7 @@ package pondtally.reports.chart;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
@@ -14,13 +15,15 @@ import pondtally.reports.chart.Figure.KeyEntry;
 import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.Panel.Frame;
 import pondtally.reports.table.Row;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Removals avoided by year: what is computed beside what is claimed, by evidence; never added. */
 final class RemovalsChart {
 
   private static final String NAME = "removals-avoided";
-  private static final String NEUTRAL = "Removals avoided, computed and claimed, by year";
+  private static final String NEUTRAL =
+      Messages.of("chart.RemovalsChart.removals-avoided-computed-and-claimed-by");
   private static final List<String> EVIDENCE = List.of("permit", "invoice", "log", "estimate");
 
   private RemovalsChart() {}
@@ -37,8 +40,7 @@ final class RemovalsChart {
               NAME,
               NEUTRAL,
               source,
-              "Nothing is drawn: no site reported its removals both before and after, and none are"
-                  + " claimed."));
+              Messages.of("chart.RemovalsChart.nothing-is-drawn-no-site-reported")));
     }
     return List.of(
         figure(source, rows, lines.stream().filter(line -> !line.series.isEmpty()).toList()));
@@ -50,14 +52,14 @@ final class RemovalsChart {
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line(
-            "computed from records",
+            Messages.of("chart.RemovalsChart.computed-from-records"),
             Look.series(0),
             series("computed", rows, "", "avoided_computed")));
     for (int i = 0; i < EVIDENCE.size(); i++) {
       String evidence = EVIDENCE.get(i);
       lines.add(
           new Line(
-              "claimed, by " + evidence,
+              Messages.of("chart.RemovalsChart.claimed-by", Map.of("evidence", evidence)),
               Look.series(i + 1),
               series(evidence, rows, evidence, "avoided_claimed")));
     }
@@ -87,12 +89,9 @@ final class RemovalsChart {
         List.of(panel(rows, lines)),
         1,
         List.of(
-            "Computed: removals before, times the verified working share of the year, less the removals"
-                + " that still happened; below 0 where more happened than before. Claimed: what"
-                + " partners say, by the evidence they hold.",
-            "Time after a device's last visit is not verified and not counted, so that the latest year"
-                + " reads low until its devices have been visited again.",
-            "Computed and claimed count the same animals in two ways; they are never added."),
+            Messages.of("chart.RemovalsChart.computed-removals-before-times-the-verified"),
+            Messages.of("common.Time-after-a-device-s-last"),
+            Messages.of("chart.RemovalsChart.computed-and-claimed-count-the-same")),
         title + ". " + description(lines));
   }
 
@@ -104,7 +103,8 @@ final class RemovalsChart {
     Scale counts = Scale.counts(values(lines).min().orElse(0), values(lines).max().orElse(1), 5);
     XYPlot plot =
         Plots.plot(
-            Plots.axis("Calendar year", years), Plots.bare(Plots.axis("", counts.padded(4, 170))));
+            Plots.axis(Messages.of("chart.RemovalsChart.calendar-year"), years),
+            Plots.bare(Plots.axis("", counts.padded(4, 170))));
     plot.setRangeZeroBaselineVisible(true);
     plot.setRangeZeroBaselinePaint(Look.GRAY);
     plot.setRangeZeroBaselineStroke(Look.THIN);
@@ -121,7 +121,11 @@ final class RemovalsChart {
     Plots.layer(plot, data, renderer);
     Frame frame = new Frame(34, 12, Plots.NUMBERS_AND_TITLE, 170);
     return new Panel(
-        "", "Removals avoided in the year", Plots.chart(plot, frame), frame, List.of());
+        "",
+        Messages.of("chart.RemovalsChart.removals-avoided-in-the-year"),
+        Plots.chart(plot, frame),
+        frame,
+        List.of());
   }
 
   private static DoubleStream values(List<Line> lines) {
@@ -136,11 +140,15 @@ final class RemovalsChart {
     return computed(source, rows).stream()
         .map(
             row ->
-                "%s counted in %s, %s left out. "
-                    .formatted(
+                Messages.of(
+                    "chart.RemovalsChart.counted-in-left-out",
+                    Map.of(
+                        "sites",
                         NumberText.count((long) row.number("sites").orElse(0), "sites"),
+                        "year",
                         row.text("year"),
-                        NumberText.count((long) row.number("sites_left_out").orElse(0))))
+                        "count",
+                        NumberText.count((long) row.number("sites_left_out").orElse(0)))))
         .collect(Collectors.joining());
   }
 
@@ -157,11 +165,14 @@ final class RemovalsChart {
     return computed(source, rows)
         .map(
             row ->
-                "About %s avoided in %s, as computed from records"
-                    .formatted(
+                Messages.of(
+                    "chart.RemovalsChart.about-avoided-in-as-computed-from",
+                    Map.of(
+                        "removals",
                         NumberText.measured(
                             row.number("avoided_computed").getAsDouble(), 0, "removals"),
-                        row.text("year")))
+                        "year",
+                        row.text("year"))))
         .orElse(NEUTRAL);
   }
 
@@ -170,11 +181,15 @@ final class RemovalsChart {
             .map(
                 line -> {
                   int last = line.series.getItemCount() - 1;
-                  return "%s %s in %s"
-                      .formatted(
+                  return Messages.of(
+                      "chart.RemovalsChart.in",
+                      Map.of(
+                          "label",
                           line.label,
+                          "rate",
                           NumberText.rate(line.series.getY(last).doubleValue()),
-                          String.valueOf(line.series.getX(last).intValue()));
+                          "intValue",
+                          String.valueOf(line.series.getX(last).intValue())));
                 })
             .collect(Collectors.joining("; "))
         + ".";

@@ -2,11 +2,13 @@ package pondtally.reports.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import pondtally.reports.chart.StepCurve.Step;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Mean number of failures of a device by time in service, repeated ones counted. */
@@ -25,8 +27,7 @@ final class RepeatFailuresChart {
     }
     String title = title(source, grouping);
     if (curves.stream().noneMatch(StepCurve::isDrawn)) {
-      String reason =
-          "No curve is drawn: no group ever had 5 devices under observation at one age.";
+      String reason = Messages.of("common.No-curve-is-drawn-no-group");
       return List.of(Figure.nothingToShow(NAME, title, source, reason));
     }
     double most =
@@ -37,10 +38,10 @@ final class RepeatFailuresChart {
             .orElse(1);
     CurveFigure form =
         new CurveFigure(
-            "Mean failures of a device",
+            Messages.of("chart.RepeatFailuresChart.mean-failures-of-a-device"),
             Scale.upTo(0, Math.max(most, 0.1), 4, "0.##"),
             0,
-            "Years since installation",
+            Messages.of("common.Years-since-installation"),
             false);
     return form.figures(curves, words(source, title, curves));
   }
@@ -48,11 +49,11 @@ final class RepeatFailuresChart {
   private static Figure words(ChartSource source, String title, List<StepCurve> curves) {
     List<String> foot = new ArrayList<>();
     foot.add(
-        "Mean cumulative function, every failure counted; shaded: 95% limits with a robust error"
-            + " (Lawless and Nadeau 1995). "
-            + source.failureDefinition());
+        Messages.of(
+            "chart.RepeatFailuresChart.mean-cumulative-function-every-failure-counted",
+            Map.of("failureDefinition", source.failureDefinition())));
     if (curves.stream().anyMatch(StepCurve::isCut)) {
-      foot.add("Curves end where fewer than 5 remain under observation.");
+      foot.add(Messages.of("chart.RepeatFailuresChart.curves-end-where-fewer-than-5"));
     }
     String figures =
         curves.stream()
@@ -68,7 +69,9 @@ final class RepeatFailuresChart {
         List.of(),
         1,
         foot,
-        title + ". Step curves by years since installation. " + figures + ".");
+        Messages.of(
+            "chart.RepeatFailuresChart.step-curves-by-years-since-installation",
+            Map.of("title", title, "figures", figures)));
   }
 
   private static String devices(List<StepCurve> curves) {
@@ -84,11 +87,15 @@ final class RepeatFailuresChart {
   private static String last(StepCurve curve) {
     double end = curve.supportedYears().orElseThrow();
     Step step = curve.at(end).orElseThrow();
-    return curve.label()
-        + " "
-        + new Estimate(step.value(), step.lower(), step.upper()).ratio()
-        + " by "
-        + NumberText.years(end);
+    return Messages.of(
+        "chart.RepeatFailuresChart.by",
+        Map.of(
+            "curve",
+            curve.label(),
+            "ratio",
+            new Estimate(step.value(), step.lower(), step.upper()).ratio(),
+            "years",
+            NumberText.years(end)));
   }
 
   private static String title(ChartSource source, String grouping) {
@@ -98,14 +105,20 @@ final class RepeatFailuresChart {
         if (curve.supportedYears().orElse(0) >= years && curve.at(years).isPresent()) {
           Step step = curve.at(years).get();
           Estimate mean = new Estimate(step.value(), step.lower(), step.upper());
-          String inYears = " times on average in its first " + NumberText.years(years);
-          return "A device failed " + mean.ratio(inYears);
+          String inYears =
+              Messages.of(
+                  "chart.RepeatFailuresChart.times-on-average-in-its-first",
+                  Map.of("years", NumberText.years(years)));
+          return Messages.of(
+              "chart.RepeatFailuresChart.a-device-failed", Map.of("ratio", mean.ratio(inYears)));
         }
       }
     }
     return grouping.equals("all")
-        ? "Mean number of failures of a device"
-        : "Mean number of failures of a device, by " + GroupText.grouping(grouping);
+        ? Messages.of("chart.RepeatFailuresChart.mean-number-of-failures-of-a")
+        : Messages.of(
+            "chart.RepeatFailuresChart.mean-number-of-failures-of-a-2",
+            Map.of("grouping", GroupText.grouping(grouping)));
   }
 
   private static List<StepCurve> curves(ChartSource source, String grouping) {

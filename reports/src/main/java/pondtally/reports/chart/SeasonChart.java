@@ -8,6 +8,7 @@ import org.jfree.chart.axis.ValueAxis;
 import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 import pondtally.reports.view.Line;
@@ -17,9 +18,15 @@ import pondtally.reports.view.SeasonYear;
 final class SeasonChart {
 
   private static final String NAME = "season-forecast";
-  private static final String NEUTRAL = "Failures expected in the next years";
+  private static final String NEUTRAL =
+      Messages.of("chart.SeasonChart.failures-expected-in-the-next-years");
 
-  private static final List<String> HEADS = List.of("Failures (limits)", "Visits", "Hours", "Cost");
+  private static final List<String> HEADS =
+      List.of(
+          Messages.of("chart.SeasonChart.failures-limits"),
+          Messages.of("common.Visits"),
+          Messages.of("common.Hours"),
+          Messages.of("common.Cost"));
 
   private SeasonChart() {}
 
@@ -32,11 +39,15 @@ final class SeasonChart {
     if (rows.stream().noneMatch(row -> row.value().isPresent())) {
       return List.of(
           Figure.nothingToShow(
-              NAME, NEUTRAL, source, "No forecast is drawn: too few failures to fit a model."));
+              NAME,
+              NEUTRAL,
+              source,
+              Messages.of("chart.SeasonChart.no-forecast-is-drawn-too-few")));
     }
     Scale scale = Scale.counts(0, IntervalPlot.most(rows), 6);
     Room room = IntervalPlot.room(HEADS, rows);
-    ValueAxis axis = IntervalPlot.axis("Failures in the year", scale, room);
+    ValueAxis axis =
+        IntervalPlot.axis(Messages.of("chart.SeasonChart.failures-in-the-year"), scale, room);
     Panel panel = new IntervalPlot(axis, OptionalDouble.empty(), HEADS, room).panel("", rows);
     String title = title(years);
     String figures =
@@ -50,12 +61,12 @@ final class SeasonChart {
             title,
             List.of(source.cut()),
             IntervalPlot.key(
-                rows, "expected failures with 95% prediction limits", "limits not known"),
+                rows,
+                Messages.of("chart.SeasonChart.expected-failures-with-95-prediction-limits"),
+                Messages.of("common.limits-not-known")),
             List.of(panel),
             1,
-            List.of(
-                "From the failures fitted by pipe type and the age of each device, if each is visited as planned. Nineteen"
-                    + " years in twenty should fall within the limits if the coming years are like those on record."),
+            List.of(Messages.of("chart.SeasonChart.from-the-failures-fitted-by-pipe")),
             title + ". " + figures + "."));
   }
 
@@ -65,7 +76,7 @@ final class SeasonChart {
         SeasonYear.name(Line.of(row)),
         List.of(
             failures
-                .map(found -> found.measured("failures").replace("likely\u00a0", ""))
+                .map(found -> found.measured("failures").replace(Messages.of("common.likely"), ""))
                 .map(said -> said.replaceFirst("\u00a0failures?", ""))
                 .orElse(Missing.NOT_KNOWN),
             whole(row, "visits"),

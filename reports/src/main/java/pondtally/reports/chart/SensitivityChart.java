@@ -3,6 +3,7 @@ package pondtally.reports.chart;
 import java.awt.Color;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.jfree.chart.plot.ValueMarker;
@@ -15,17 +16,22 @@ import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.RowWords.Room;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** How the benefit-cost ratio moves with each assumption, the one that moves it most on top. */
 final class SensitivityChart {
 
   private static final String NAME = "benefit-cost-sensitivity";
-  private static final String NEUTRAL = "How the benefit-cost ratio moves with each assumption";
+  private static final String NEUTRAL = Messages.of("common.How-the-benefit-cost-ratio-moves");
   private static final Look LOW = new Look(Look.VERMILLION, Look.line(3), Look.circle(3.2));
   private static final Look HIGH = new Look(Look.BLUE, Look.line(3), Look.square(2.9));
   private static final int MOST_ROWS = 30;
-  private static final List<String> HEADS = List.of("Low", "Used", "High");
+  private static final List<String> HEADS =
+      List.of(
+          Messages.of("chart.SensitivityChart.low"),
+          Messages.of("common.Used"),
+          Messages.of("chart.SensitivityChart.high"));
 
   private SensitivityChart() {}
 
@@ -48,7 +54,7 @@ final class SensitivityChart {
               NAME,
               NEUTRAL,
               source,
-              "Nothing is drawn: the benefit-cost ratio could not be computed."));
+              Messages.of("chart.SensitivityChart.nothing-is-drawn-the-benefit-cost")));
     }
     return List.of(figure(source, known));
   }
@@ -64,13 +70,15 @@ final class SensitivityChart {
         title,
         List.of(source.cut()),
         List.of(
-            new KeyEntry(LOW, Sample.LINE_AND_MARK, "at the low value"),
-            new KeyEntry(HIGH, Sample.LINE_AND_MARK, "at the high value")),
+            new KeyEntry(
+                LOW, Sample.LINE_AND_MARK, Messages.of("chart.SensitivityChart.at-the-low-value")),
+            new KeyEntry(
+                HIGH,
+                Sample.LINE_AND_MARK,
+                Messages.of("chart.SensitivityChart.at-the-high-value"))),
         List.of(panel(rows)),
         1,
-        List.of(
-            "One assumption is moved at a time, the others stay as used. Long dashes: the ratio with"
-                + " the values used. At 1 benefit equals cost."),
+        List.of(Messages.of("chart.SensitivityChart.one-assumption-is-moved-at-a")),
         title + ". " + description(rows));
   }
 
@@ -83,7 +91,11 @@ final class SensitivityChart {
             .toList();
     Room room = Room.of(names, HEADS, values);
     Scale scale = Scale.upTo(0, Math.max(1.1, most), 6, "0.##");
-    XYPlot plot = RowPlot.plot(IntervalPlot.axis("Benefit-cost ratio", scale, room), names);
+    XYPlot plot =
+        RowPlot.plot(
+            IntervalPlot.axis(
+                Messages.of("chart.SensitivityChart.benefit-cost-ratio"), scale, room),
+            names);
     Plots.referenceLine(plot, 1);
     plot.addDomainMarker(
         new ValueMarker(
@@ -139,12 +151,21 @@ final class SensitivityChart {
     double most = rows.stream().flatMapToDouble(SensitivityChart::ratios).max().orElse(base);
     String side =
         least > 1
-            ? ": above 1 whichever assumption is moved"
+            ? Messages.of("chart.SensitivityChart.above-1-whichever-assumption-is-moved")
             : most < 1
-                ? ": below 1 whichever assumption is moved"
-                : ": on which side of 1 depends on the assumptions";
-    return "Benefit-cost ratio %s, from %s to %s%s"
-        .formatted(NumberText.ratio(base), NumberText.ratio(least), NumberText.ratio(most), side);
+                ? Messages.of("chart.SensitivityChart.below-1-whichever-assumption-is-moved")
+                : Messages.of("chart.SensitivityChart.on-which-side-of-1-depends");
+    return Messages.of(
+        "chart.SensitivityChart.benefit-cost-ratio-from-to",
+        Map.of(
+            "ratio",
+            NumberText.ratio(base),
+            "ratio2",
+            NumberText.ratio(least),
+            "ratio3",
+            NumberText.ratio(most),
+            "side",
+            side));
   }
 
   private static String description(List<Row> rows) {
@@ -152,11 +173,15 @@ final class SensitivityChart {
             .limit(12)
             .map(
                 row ->
-                    "%s: %s at the low value, %s at the high value"
-                        .formatted(
+                    Messages.of(
+                        "chart.SensitivityChart.at-the-low-value-at-the",
+                        Map.of(
+                            "assumption",
                             GroupText.words(row.text("assumption")),
+                            "ratio",
                             NumberText.ratio(row.number("ratio_low").getAsDouble()),
-                            NumberText.ratio(row.number("ratio_high").getAsDouble())))
+                            "ratio2",
+                            NumberText.ratio(row.number("ratio_high").getAsDouble()))))
             .collect(Collectors.joining("; "))
         + ".";
   }

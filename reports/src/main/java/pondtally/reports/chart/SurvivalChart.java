@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import pondtally.reports.chart.StepCurve.Step;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Share of devices that had not failed, by age: all devices, and by pipe type. */
@@ -15,7 +16,11 @@ final class SurvivalChart {
 
   private static final CurveFigure FORM =
       new CurveFigure(
-          "Share that had not failed", Scale.shares(), 1, "Years since installation", true);
+          Messages.of("chart.SurvivalChart.share-that-had-not-failed"),
+          Scale.shares(),
+          1,
+          Messages.of("common.Years-since-installation"),
+          true);
 
   private SurvivalChart() {}
 
@@ -38,7 +43,7 @@ final class SurvivalChart {
               name,
               finding.neutralTitle(),
               source,
-              "No curve is drawn: no group ever had 5 devices under observation at one age."));
+              Messages.of("common.No-curve-is-drawn-no-group")));
     }
     return FORM.figures(curves, words(source, name, finding, curves));
   }
@@ -54,7 +59,9 @@ final class SurvivalChart {
         List.of(),
         1,
         foot(source, finding, curves),
-        title + ". Step curves from 0 to 100% by years since installation. " + finding.figures());
+        Messages.of(
+            "chart.SurvivalChart.step-curves-from-0-to-100",
+            Map.of("title", title, "figures", finding.figures())));
   }
 
   private static String counts(List<StepCurve> curves) {
@@ -71,19 +78,16 @@ final class SurvivalChart {
       ChartSource source, SurvivalFinding finding, List<StepCurve> curves) {
     List<String> foot = new ArrayList<>();
     foot.add(
-        "Product-limit estimate to the first failure of each service life (a replacement opens a new"
-            + " life); shaded: 95% limits. "
-            + source.failureDefinition());
-    foot.add(
-        "At risk: under observation just before that age. Censored: observation had ended without"
-            + " failure. Together they make up all lives at every age.");
+        Messages.of(
+            "chart.SurvivalChart.product-limit-estimate-to-the-first",
+            Map.of("failureDefinition", source.failureDefinition())));
+    foot.add(Messages.of("chart.SurvivalChart.at-risk-under-observation-just-before"));
     if (curves.stream().anyMatch(StepCurve::isCut)) {
-      foot.add("Curves end where fewer than 5 remain at risk; the numbers below go on.");
+      foot.add(Messages.of("chart.SurvivalChart.curves-end-where-fewer-than-5"));
     }
     foot.addAll(finding.undated());
     if (curves.size() > 1) {
-      foot.add(
-          "Crews, sites and years differ between pipe types: a difference need not be the pipe's.");
+      foot.add(Messages.of("chart.SurvivalChart.crews-sites-and-years-differ-between"));
     }
     return foot;
   }

@@ -1,12 +1,14 @@
 package pondtally.reports.chart;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What the survival summary supports saying, in one sentence. */
@@ -36,10 +38,10 @@ final class SurvivalFinding {
   /** What is shown; of several groups also that their limits do not set them apart. */
   String neutralTitle() {
     return grouping.equals("all")
-        ? "Share of devices that had not failed, by age"
-        : "Share of devices that had not failed, by age and "
-            + GroupText.grouping(grouping)
-            + ": no clear difference";
+        ? Messages.of("chart.SurvivalFinding.share-of-devices-that-had-not")
+        : Messages.of(
+            "chart.SurvivalFinding.share-of-devices-that-had-not-2",
+            Map.of("grouping", GroupText.grouping(grouping)));
   }
 
   /** A finding where the limits allow one, else the neutral title. */
@@ -47,7 +49,9 @@ final class SurvivalFinding {
     long failures = sum("failures");
     if (isKnown("failures") && failures == 0) {
       long lives = sum("lives");
-      return "No failure among " + NumberText.count(lives, "lives") + " that were followed";
+      return Messages.of(
+          "chart.SurvivalFinding.no-failure-among-that-were-followed",
+          Map.of("lives", NumberText.count(lives, "lives")));
     }
     if (rows.size() == 1) {
       return horizon().map(years -> single(groups(years).get(0), years)).orElse(neutralTitle());
@@ -72,14 +76,16 @@ final class SurvivalFinding {
     return horizon()
         .map(
             years ->
-                "After "
-                    + NumberText.years(years)
-                    + ": "
-                    + groups(years).stream()
-                        .limit(12)
-                        .map(group -> group.label() + " " + group.estimate().ofHundred())
-                        .collect(Collectors.joining("; "))
-                    + ".")
+                Messages.of(
+                    "chart.SurvivalFinding.after",
+                    Map.of(
+                        "years",
+                        NumberText.years(years),
+                        "joining",
+                        groups(years).stream()
+                            .limit(12)
+                            .map(group -> group.label() + " " + group.estimate().ofHundred())
+                            .collect(Collectors.joining("; ")))))
         .orElse("");
   }
 
@@ -89,15 +95,16 @@ final class SurvivalFinding {
         .filter(years -> !groups(undated, years).isEmpty())
         .map(
             years ->
-                "Estimated from the visits alone, without giving failures a day (Turnbull 1976),"
-                    + " not failed after "
-                    + NumberText.years(years)
-                    + ": "
-                    + groups(undated, years).stream()
-                        .limit(MOST_UNDATED)
-                        .map(group -> named(group) + group.estimate().ofHundred())
-                        .collect(Collectors.joining("; "))
-                    + ".")
+                Messages.of(
+                    "chart.SurvivalFinding.estimated-from-the-visits-alone-without",
+                    Map.of(
+                        "years",
+                        NumberText.years(years),
+                        "joining",
+                        groups(undated, years).stream()
+                            .limit(MOST_UNDATED)
+                            .map(group -> named(group) + group.estimate().ofHundred())
+                            .collect(Collectors.joining("; ")))))
         .stream()
         .toList();
   }
@@ -107,25 +114,38 @@ final class SurvivalFinding {
   }
 
   private String single(Contrast.Group group, int years) {
-    String said = group.estimate().ofHundred();
-    int limits = said.indexOf(" (");
-    String who = grouping.equals("all") ? " devices" : " " + group.label() + " devices";
-    return Character.toUpperCase(said.charAt(0))
-        + said.substring(1, limits)
-        + who
-        + " had not failed after "
-        + NumberText.years(years)
-        + said.substring(limits);
+    String figure = NumberText.aboutOfHundred(group.estimate().value());
+    String who =
+        grouping.equals("all")
+            ? Messages.of("chart.SurvivalFinding.devices")
+            : Messages.of("chart.SurvivalFinding.devices-2", Map.of("group", group.label()));
+    return Messages.of(
+        "chart.SurvivalFinding.had-not-failed-after",
+        Map.of(
+            "figure",
+            Character.toUpperCase(figure.charAt(0)) + figure.substring(1),
+            "who",
+            who,
+            "years",
+            NumberText.years(years),
+            "limits",
+            group.estimate().limitsOfShare()));
   }
 
   private static String apart(Contrast pair, int years) {
-    return "Not failed after %s: %s %s, %s %s"
-        .formatted(
+    return Messages.of(
+        "chart.SurvivalFinding.not-failed-after",
+        Map.of(
+            "years",
             NumberText.years(years),
+            "higher",
             pair.higher().label(),
+            "ofHundred",
             pair.higher().estimate().ofHundred(),
+            "lower",
             pair.lower().label(),
-            pair.lower().estimate().ofHundred());
+            "ofHundred2",
+            pair.lower().estimate().ofHundred()));
   }
 
   /** The latest age that most groups have figures for. */

@@ -13,6 +13,7 @@ import pondtally.reports.chart.Figure.Sample;
 import pondtally.reports.chart.Panel.Frame;
 import pondtally.reports.table.Row;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Yearly cost of one device by days between visits: visits, unnoticed damage, and both. */
@@ -20,7 +21,7 @@ final class VisitIntervalChart {
 
   private static final String NAME = "visit-interval";
   private static final String CURVE = "visit_interval_curve";
-  private static final String NEUTRAL = "Yearly cost of one device by days between visits";
+  private static final String NEUTRAL = Messages.of("common.Yearly-cost-of-one-device-by");
   private static final int PANELS = 6;
   private static final double LEFT = 44;
   private static final double RIGHT = 12;
@@ -44,7 +45,7 @@ final class VisitIntervalChart {
               NAME,
               NEUTRAL,
               source,
-              "Nothing is drawn: it needs fitted failures, the cost of a visit and yearly damage."));
+              Messages.of("chart.VisitIntervalChart.nothing-is-drawn-it-needs-fitted")));
     }
     List<Panel> panels = new ArrayList<>();
     for (Row row : best) {
@@ -107,7 +108,9 @@ final class VisitIntervalChart {
     String group = GroupText.label(best.text("grouping"), best.text("group"));
     return best.number("best_days").isEmpty()
         ? group
-        : group + ": every " + NumberText.count(best.count("best_days"), "days");
+        : Messages.of(
+            "chart.VisitIntervalChart.every",
+            Map.of("group", group, "days", NumberText.count(best.count("best_days"), "days")));
   }
 
   private static Figure figure(ChartSource source, List<Row> best, List<Panel> panels) {
@@ -116,17 +119,24 @@ final class VisitIntervalChart {
         NAME,
         title,
         List.of(
-            source.cut(), "Upward: dollars for one device and year. Across: days between visits."),
+            source.cut(),
+            Messages.of("chart.VisitIntervalChart.upward-dollars-for-one-device-and")),
         List.of(
-            new KeyEntry(Look.series(0), Sample.LINE, "visits and unnoticed damage together"),
+            new KeyEntry(
+                Look.series(0),
+                Sample.LINE,
+                Messages.of("chart.VisitIntervalChart.visits-and-unnoticed-damage-together")),
             new KeyEntry(Look.series(1), Sample.LINE, "visits"),
-            new KeyEntry(Look.series(2), Sample.LINE, "damage while failed unnoticed")),
+            new KeyEntry(
+                Look.series(2),
+                Sample.LINE,
+                Messages.of("chart.VisitIntervalChart.damage-while-failed-unnoticed"))),
         panels,
         2,
-        List.of(
-            "Failures as fitted by pipe type, damage and cost of a visit as recorded; a failed device stays failed"
-                + " until the next visit. Upright line: the cheapest interval. What repairs cost is left out."),
-        title + ". " + NEUTRAL + ", one small plot for all devices and each pipe type.");
+        List.of(Messages.of("chart.VisitIntervalChart.failures-as-fitted-by-pipe-type")),
+        Messages.of(
+            "chart.VisitIntervalChart.one-small-plot-for-all-devices",
+            Map.of("title", title, "neutral", NEUTRAL)));
   }
 
   private static String title(List<Row> best) {
@@ -136,11 +146,15 @@ final class VisitIntervalChart {
         .findFirst()
         .map(
             row ->
-                "A visit every %s costs least; from %s to %s it costs at most 5%% more"
-                    .formatted(
+                Messages.of(
+                    "chart.VisitIntervalChart.a-visit-every-costs-least-from",
+                    Map.of(
+                        "days",
                         NumberText.count(row.count("best_days"), "days"),
+                        "nearlyFromDays",
                         NumberText.count(row.count("nearly_from_days")),
-                        NumberText.count(row.count("nearly_to_days"), "days")))
+                        "days2",
+                        NumberText.count(row.count("nearly_to_days"), "days"))))
         .orElse(NEUTRAL);
   }
 }

@@ -56,19 +56,21 @@ final class Causes {
     }
     if (codes.isEmpty()) {
       codes.add(UNEXPLAINED);
-      words.add(Messages.english().text("compare.why.unexplained"));
+      words.add(Messages.reports().text("compare.why.unexplained"));
     }
     return new Cause(String.join(", ", codes), String.join("; ", words));
   }
 
   private static String said(String key, SettingChange setting) {
-    Messages messages = Messages.english();
+    Messages messages = Messages.reports();
     return messages.text(
         messages.has(key) ? key : "compare.why.setting",
         Map.of(
             "setting", setting.setting(),
-            "before", setting.before().isEmpty() ? "not set" : setting.before(),
-            "after", setting.after().isEmpty() ? "not set" : setting.after()));
+            "before",
+                setting.before().isEmpty() ? messages.text("compare.notSet") : setting.before(),
+            "after",
+                setting.after().isEmpty() ? messages.text("compare.notSet") : setting.after()));
   }
 
   private void records(
@@ -90,7 +92,7 @@ final class Causes {
       if (!inputs.isEmpty()) {
         codes.add(kind);
         words.add(
-            Messages.english()
+            Messages.reports()
                 .text("compare.why." + kind, Map.of("inputs", String.join(", ", inputs))));
       }
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import pondtally.reports.table.Field;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.Table;
+import pondtally.reports.text.Missing;
 
 /** Cells of two runs side by side. */
 final class Cells {
@@ -54,6 +55,6 @@ final class Cells {
 
   /** The cell for a reader. */
   static String shown(Row row, String column) {
-    return row.text(column).isEmpty() ? "not known" : row.text(column);
+    return row.text(column).isEmpty() ? Missing.NOT_KNOWN : row.text(column);
   }
 }

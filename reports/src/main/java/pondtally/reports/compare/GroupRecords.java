@@ -120,7 +120,7 @@ final class GroupRecords {
       return Optional.empty();
     }
     return Optional.of(
-        Messages.english()
+        Messages.reports()
             .text(
                 "compare.why.devices",
                 Map.of("new", count[0], "gone", count[1], "changed", count[2])));

@@ -99,7 +99,7 @@ final class Reach {
   /** What a setting can move, for a reader. */
   String words(String setting) {
     String key = "compare.moves." + setting;
-    Messages messages = Messages.english();
+    Messages messages = Messages.reports();
     return messages.text(messages.has(key) ? key : "compare.moves.nothing");
   }
 }

@@ -12,6 +12,7 @@ import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Cautions;
 import pondtally.reports.view.Grant;
 import pondtally.reports.view.GrantSection;
@@ -48,9 +49,9 @@ public final class GrantDocument {
         section(document, paragraphs, section);
         charts(pictures, section, byName);
       }
-      methods(paragraphs, tables);
-      cautions(paragraphs);
       pictures.writeTall();
+      cautions(paragraphs);
+      methods(paragraphs, tables);
       footer(document, tables);
       DocumentProperties.set(document, tables);
       StableZip.writeArchive(document::write, file);
@@ -75,16 +76,22 @@ public final class GrantDocument {
       ChartFile made = byName.get(chart.getKey());
       if (made != null) {
         boolean goesOn = byName.containsKey(chart.getKey() + "-2");
-        String caption = chart.getValue() + (goesOn ? " More groups: charts folder." : "");
+        String caption =
+            chart.getValue()
+                + (goesOn ? Messages.of("document.GrantDocument.more-groups-charts-folder") : "");
         pictures.add(made, caption);
       }
     }
   }
 
   private static void methods(Paragraphs paragraphs, TablePackage tables) {
-    paragraphs.heading(1, "Methods in short");
+    paragraphs.heading(1, Messages.of("document.GrantDocument.methods-in-short"));
     for (Method method : Method.all(tables)) {
-      paragraphs.runIn(method.subject(), method.text() + " Source: " + method.source() + ".");
+      paragraphs.runIn(
+          method.subject(),
+          Messages.of(
+              "document.GrantDocument.source",
+              Map.of("method", method.text(), "source", method.source())));
     }
   }
 
@@ -100,9 +107,9 @@ public final class GrantDocument {
     }
     foot.setStyle("Footer");
     Paragraphs.run(foot, Grant.foot(tables)).addTab();
-    Paragraphs.run(foot, "Page ");
+    Paragraphs.run(foot, Messages.of("document.GrantDocument.page"));
     Paragraphs.field(foot, "PAGE", "1");
-    Paragraphs.run(foot, " of ");
+    Paragraphs.run(foot, Messages.of("common.of"));
     Paragraphs.field(foot, "NUMPAGES", "1");
   }
 }

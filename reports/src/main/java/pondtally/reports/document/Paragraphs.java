@@ -4,6 +4,7 @@ import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSimpleField;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.SafeText;
 
 /**
@@ -37,18 +38,18 @@ final class Paragraphs {
   void runIn(String subject, String text) {
     XWPFParagraph paragraph = document.createParagraph();
     paragraph.setStyle("BodyText");
-    run(paragraph, subject + ". ").setStyle("Strong");
+    run(paragraph, subject + Messages.of("document.Paragraphs.after-subject")).setStyle("Strong");
     run(paragraph, text);
   }
 
   /** The caption above a table, numbered by a field that knows its number already. */
   void tableCaption(String text) {
-    caption("TableCaption", "Table", ++tables, text);
+    caption("TableCaption", "Table", Messages.of("document.Paragraphs.table"), ++tables, text);
   }
 
   /** The caption below a picture. */
   void figureCaption(String text) {
-    caption("Caption", "Figure", ++figures, text);
+    caption("Caption", "Figure", Messages.of("document.Paragraphs.figure"), ++figures, text);
   }
 
   /** Number of the picture that is captioned next. */
@@ -56,9 +57,9 @@ final class Paragraphs {
     return figures + 1;
   }
 
-  private void caption(String style, String label, int number, String text) {
+  private void caption(String style, String sequence, String label, int number, String text) {
     XWPFParagraph paragraph = add(style, label + "\u00a0");
-    field(paragraph, "SEQ " + label + " \\* ARABIC", Integer.toString(number));
+    field(paragraph, "SEQ " + sequence + " \\* ARABIC", Integer.toString(number));
     run(paragraph, ". " + text);
   }
 

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.Map;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
@@ -17,6 +18,7 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFPicture;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 import pondtally.reports.chart.ChartFile;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.SafeText;
 
 /** Charts as pictures in the text, each with its alternative text and title. */
@@ -32,7 +34,12 @@ final class PictureWriter {
 
   /** Whether the chart stands better on a page of its own. */
   static boolean isTall(Path folder, ChartFile chart) {
-    return inches(folder.resolve(chart.name() + ".png"))[1] > TALL_INCHES;
+    return height(folder, chart) > TALL_INCHES;
+  }
+
+  /** Height in inches. */
+  static double height(Path folder, ChartFile chart) {
+    return inches(folder.resolve(chart.name() + ".png"))[1];
   }
 
   /** Adds the chart and its caption. */
@@ -42,7 +49,10 @@ final class PictureWriter {
     Path file = folder.resolve(chart.name() + ".png");
     double[] inches = inches(file);
     XWPFParagraph paragraph = paragraphs.add("Figure", "");
-    String name = "Figure " + paragraphs.nextFigure();
+    String name =
+        Messages.of(
+            "document.PictureWriter.figure",
+            Map.of("nextFigure", String.valueOf(paragraphs.nextFigure())));
     try (InputStream in = Files.newInputStream(file)) {
       XWPFPicture picture =
           paragraph

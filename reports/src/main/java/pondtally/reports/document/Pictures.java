@@ -2,15 +2,18 @@ package pondtally.reports.document;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.text.Messages;
 
 /**
- * The charts of a document: each where it is spoken of, but those that nearly fill a page at the
- * end, so that no page is half empty before them.
+ * The charts of a document: each where it is spoken of, but those that nearly fill a page after the
+ * last section, so that no page is half empty before them.
  */
 final class Pictures {
 
@@ -28,20 +31,22 @@ final class Pictures {
   void add(ChartFile chart, String caption) throws IOException {
     if (PictureWriter.isTall(folder, chart)) {
       tall.put(chart, caption);
-      paragraphs.add(
-          "BodyText", Messages.english().text("document.tall", Map.of("title", chart.title())));
+      paragraphs.add("BodyText", Messages.of("document.tall", Map.of("title", chart.title())));
     } else {
       PictureWriter.write(document, paragraphs, folder, chart, caption);
     }
   }
 
-  /** The charts kept for the end, below a heading of their own. */
+  /** The charts kept back, below a heading of their own. */
   void writeTall() throws IOException {
     if (!tall.isEmpty()) {
-      paragraphs.heading(1, Messages.english().text("document.tall.heading"));
+      paragraphs.heading(1, Messages.of("document.tall.heading"));
     }
-    for (Map.Entry<ChartFile, String> chart : tall.entrySet()) {
-      PictureWriter.write(document, paragraphs, folder, chart.getKey(), chart.getValue());
+    // The lowest last: the text goes on under it.
+    List<ChartFile> inOrder = new ArrayList<>(tall.keySet());
+    inOrder.sort(Comparator.comparingDouble(chart -> -PictureWriter.height(folder, chart)));
+    for (ChartFile chart : inOrder) {
+      PictureWriter.write(document, paragraphs, folder, chart, tall.get(chart));
     }
   }
 }

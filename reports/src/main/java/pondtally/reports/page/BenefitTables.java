@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Convention;
 import pondtally.reports.view.Rows;
 import pondtally.reports.view.WetlandValue;
@@ -20,31 +21,37 @@ final class BenefitTables {
   private static PageTable program(TablePackage tables) {
     Rows rows = Rows.of(tables, "benefit_cost").where("grouping", "all");
     return columns(Grid.of(tables, "benefit_cost", "group", "basis", "discount_rate"))
-        .build("Benefit against cost, whole program", rows);
+        .build(Messages.of("page.BenefitTables.benefit-against-cost-whole-program"), rows);
   }
 
   private static PageTable groups(TablePackage tables) {
     Rows rows = Rows.of(tables, "benefit_cost").only(row -> !row.text("grouping").equals("all"));
     Grid grid =
         Grid.of(tables, "benefit_cost", "grouping", "group", "basis", "discount_rate")
-            .head("Grouping", "grouping", GroupText::grouping)
-            .group("Group", GroupText::label);
-    return columns(grid).build("Benefit against cost, by group", rows).fold();
+            .head(Messages.of("common.Grouping"), "grouping", GroupText::grouping)
+            .group(Messages.of("common.Group"), GroupText::label);
+    return columns(grid)
+        .build(Messages.of("page.BenefitTables.benefit-against-cost-by-group"), rows)
+        .fold();
   }
 
   private static Grid columns(Grid grid) {
     return grid.note(Convention.APART)
         .note(Convention.RATIO)
         .note(Convention.BASELINE)
-        .note(
-            "Share of resamples above 1: assumptions fixed; not the chance that the program pays. Empty below 10 site clusters.")
-        .head("Basis", "basis", GroupText::words)
-        .number("Discount rate, a year", Shape.PERCENT, "discount_rate")
+        .note(Messages.of("page.BenefitTables.share-of-resamples-above-1-assumptions"))
+        .head(Messages.of("page.BenefitTables.basis"), "basis", GroupText::words)
+        .number(
+            Messages.of("page.BenefitTables.discount-rate-a-year"), Shape.PERCENT, "discount_rate")
         .number(Shape.ONE, "horizon_years")
         .number(Shape.DOLLARS, "net_usd", "equivalent_annual_usd", "equivalent_annual_net_usd")
         .number(Shape.DOLLARS, "cost_usd", "benefit_usd")
         .estimate(
-            "Benefit per dollar of cost", "ratio", "ratio_lower", "ratio_upper", Estimate::ratio)
+            Messages.of("page.BenefitTables.benefit-per-dollar-of-cost"),
+            "ratio",
+            "ratio_lower",
+            "ratio_upper",
+            Estimate::ratio)
         .number(Shape.PERCENT, "chance_above_one")
         .number(Shape.LABEL, "payback_year")
         .number(Shape.DOLLARS, "break_even_damage_usd", "damage_per_year_usd")
@@ -54,26 +61,25 @@ final class BenefitTables {
   private static PageTable wetland(TablePackage tables) {
     return Grid.of(tables, "wetland_value", "grouping", "group", "year")
         .note(WetlandValue.APART)
-        .head("Grouping", "grouping", GroupText::grouping)
-        .group("Group", GroupText::label)
+        .head(Messages.of("common.Grouping"), "grouping", GroupText::grouping)
+        .group(Messages.of("common.Group"), GroupText::label)
         .number(Shape.ONE, "acre_years")
         .number(Shape.DOLLARS, "low_usd_per_acre_year", "high_usd_per_acre_year")
         .number(Shape.DOLLARS, "low_usd", "high_usd")
-        .head("Source", "source", source -> source)
+        .head(Messages.of("common.Source"), "source", source -> source)
         .number(Shape.LABEL, "source_year")
         .build(
-            "What the kept wetland may be worth, by a published range",
+            Messages.of("common.What-the-kept-wetland-may-be"),
             Rows.of(tables, "wetland_value").where("year", "all"));
   }
 
   private static PageTable sensitivity(TablePackage tables) {
     return Grid.of(tables, "sensitivity", "assumption")
-        .note("One assumption is moved at a time; the others stay at the value used.")
+        .note(Messages.of("common.One-assumption-is-moved-at-a"))
         .note(Convention.RATIO)
-        .head("Assumption", "assumption", GroupText::words)
+        .head(Messages.of("common.Assumption"), "assumption", GroupText::words)
         .number(Shape.TWO, "low", "base", "high", "ratio_low", "ratio_base", "ratio_high")
         .build(
-            "How the benefit-cost ratio moves with each assumption",
-            Rows.of(tables, "sensitivity"));
+            Messages.of("common.How-the-benefit-cost-ratio-moves"), Rows.of(tables, "sensitivity"));
   }
 }

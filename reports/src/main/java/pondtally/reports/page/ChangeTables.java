@@ -24,7 +24,7 @@ final class ChangeTables {
   /** A page with more lines is of no use to a reader; the workbook has them all. */
   private static final int MOST = 400;
 
-  private static final Messages SAY = Messages.english();
+  private static final Messages SAY = Messages.reports();
 
   private ChangeTables() {}
 
@@ -62,7 +62,16 @@ final class ChangeTables {
     return new PageTable(
         caption,
         notes,
-        List.of("Table", "Group", "Row", "Figure", "Before", "Now", "Difference", "From what"),
+        List.of(
+            Messages.of("common.Table"),
+            Messages.of("common.Group"),
+            Messages.of("page.ChangeTables.row"),
+            Messages.of("common.Figure"),
+            Messages.of("page.ChangeTables.before"),
+            Messages.of("page.ChangeTables.now"),
+            Messages.of("page.ChangeTables.difference"),
+            Messages.of("page.ChangeTables.relative"),
+            Messages.of("page.ChangeTables.from-what")),
         4,
         lines,
         lines.size() > PageTable.LONG);
@@ -75,11 +84,16 @@ final class ChangeTables {
     return List.of(
         Cell.words(row.text("table").replace('_', ' ')),
         Cell.words(row.text("grouping").isEmpty() ? "" : group),
-        Cell.words(row.text("row")),
-        Cell.words(column.isEmpty() ? "row " + row.text("kind") : column.replace('_', ' ')),
+        Cell.words(RowKey.words(row.text("row"))),
+        Cell.words(
+            column.isEmpty()
+                ? Messages.of(
+                    "page.ChangeTables.row-kind", Map.of("kind", GroupText.words(row.text("kind"))))
+                : RowKey.column(column)),
         side(name, key, row, "before"),
         side(name, key, row, "after"),
-        difference(row),
+        difference(name, key, row),
+        relative(name, key, row),
         Cell.words(row.text("why")));
   }
 
@@ -107,16 +121,24 @@ final class ChangeTables {
     return Cell.words(text.isEmpty() ? Missing.NOT_KNOWN : text);
   }
 
-  private static Cell difference(Row row) {
-    OptionalDouble by = row.number("difference");
-    if (by.isEmpty()) {
-      return Cell.words("");
-    }
-    String relative =
-        row.number("relative").isPresent()
-            ? ", " + signedPercent(row.number("relative").getAsDouble())
-            : "";
-    return Cell.words(ChangedFigure.difference(row) + relative);
+  private static Cell difference(String name, Map<String, String> key, Row row) {
+    return row.number("difference").isEmpty()
+        ? Cell.words("")
+        : Cell.number(
+            new Figure(
+                name, key, Figure.How.CELL, List.of("difference"), ChangedFigure.difference(row)));
+  }
+
+  private static Cell relative(String name, Map<String, String> key, Row row) {
+    return row.number("relative").isEmpty()
+        ? Cell.words("")
+        : Cell.number(
+            new Figure(
+                name,
+                key,
+                Figure.How.CELL,
+                List.of("relative"),
+                signedPercent(row.number("relative").getAsDouble())));
   }
 
   private static String signedPercent(double share) {
@@ -125,18 +147,27 @@ final class ChangeTables {
 
   static PageTable settings(TablePackage tables) {
     return Grid.of(tables, "changed_settings", "setting")
-        .head("Setting", "setting", pondtally.reports.view.Setting::label)
-        .words(text -> text.isEmpty() ? "not set" : text, "before", "after")
+        .head(Messages.of("common.Setting"), "setting", pondtally.reports.view.Setting::label)
+        .words(
+            text -> text.isEmpty() ? Messages.of("page.ChangeTables.not-set") : text,
+            "before",
+            "after")
         .words(text -> text, "moves")
         .build(SAY.text("compare.table.settings"), Rows.of(tables, "changed_settings"));
   }
 
   static PageTable rows(TablePackage tables) {
     return Grid.of(tables, "changed_rows", "partner", "file", "sheet", "table")
-        .head("Partner", "partner", text -> text)
-        .head("File", "file", text -> text)
-        .head("Sheet", "sheet", text -> text.isEmpty() ? "text file" : text)
-        .head("Records", "table", text -> text.isEmpty() ? "not recognized" : text)
+        .head(Messages.of("common.Partner"), "partner", text -> text)
+        .head(Messages.of("common.File"), "file", text -> text)
+        .head(
+            Messages.of("common.Sheet"),
+            "sheet",
+            text -> text.isEmpty() ? Messages.of("common.text-file") : text)
+        .head(
+            Messages.of("common.Records"),
+            "table",
+            text -> text.isEmpty() ? Messages.of("common.not-recognized") : text)
         .words(GroupText::words, "kind")
         .number(Shape.COUNT, "rows_before", "rows_after", "counted_before", "counted_after")
         .number(Shape.COUNT, "set_aside_before", "set_aside_after")
@@ -145,7 +176,7 @@ final class ChangeTables {
 
   static PageTable files(TablePackage tables) {
     return Grid.of(tables, "changed_files", "file")
-        .head("File", "file", text -> text)
+        .head(Messages.of("common.File"), "file", text -> text)
         .words(text -> text, "kind")
         .build(SAY.text("compare.table.files"), Rows.of(tables, "changed_files"));
   }
@@ -153,8 +184,8 @@ final class ChangeTables {
   static PageTable records(TablePackage tables) {
     Rows all = Rows.of(tables, "changed_records");
     return Grid.of(tables, "changed_records", "subject", "id")
-        .head("Subject", "subject", text -> text)
-        .head("Id", "id", text -> text)
+        .head(Messages.of("common.Subject"), "subject", text -> text)
+        .head(Messages.of("page.ChangeTables.id"), "id", text -> text)
         .words(text -> text, "watershed", "kind", "what")
         .build(SAY.text("compare.table.records"), all)
         .fold();

@@ -29,7 +29,7 @@ public final class ChangesPage {
     html.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en").line();
     PageHead.write(html, title);
     html.line().open("body");
-    html.element("a", "Skip to the report", "class", "skip", "href", "#report");
+    html.element("a", Messages.of("common.Skip-to-the-report"), "class", "skip", "href", "#report");
     html.line().open("header").element("h1", title).close();
     html.line().open("div", "class", "columns");
     List<Section> sections = ChangeSentences.of(tables);
@@ -51,7 +51,7 @@ public final class ChangesPage {
 
   private static void contents(Html html, List<Section> sections) {
     html.line().open("nav", "aria-labelledby", "contents");
-    html.element("h2", "Contents", "id", "contents").open("ul");
+    html.element("h2", Messages.of("common.Contents"), "id", "contents").open("ul");
     for (int i = 0; i < sections.size(); i++) {
       html.line().open("li");
       html.element("a", sections.get(i).heading(), "href", "#part-" + i).close();
@@ -62,7 +62,7 @@ public final class ChangesPage {
 
   /** The tables of a section, by its place. */
   private static List<PageTable> tables(TablePackage tables, int section) {
-    Messages say = Messages.english();
+    Messages say = Messages.reports();
     Stream<PageTable> found =
         switch (section) {
           case 1 ->

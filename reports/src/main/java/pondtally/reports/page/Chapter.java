@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Section;
 import pondtally.reports.view.Sentence;
 import pondtally.reports.view.Summary;
@@ -45,7 +46,10 @@ record Chapter(
       String id = "more-" + (chapters.size() + 1);
       add(chapters, new Chapter(id, section.heading(), section.sentences(), List.of(), List.of()));
     }
-    add(chapters, new Chapter("more-charts", "More charts", List.of(), left, List.of()));
+    add(
+        chapters,
+        new Chapter(
+            "more-charts", Messages.of("page.Chapter.more-charts"), List.of(), left, List.of()));
     return chapters;
   }
 

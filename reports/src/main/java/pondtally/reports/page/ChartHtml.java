@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import pondtally.reports.chart.ChartFile;
+import pondtally.reports.text.Messages;
 
 /** A chart drawn inside the page; it brings its own title and description for those who hear it. */
 final class ChartHtml {
@@ -18,7 +19,7 @@ final class ChartHtml {
         "div", "class", "scroll", "tabindex", "0", "role", "group", "aria-label", chart.title());
     html.finished(svg.substring(svg.indexOf("<svg")));
     html.close();
-    html.open("figcaption").text("For print and slides: ");
+    html.open("figcaption").text(Messages.of("page.ChartHtml.for-print-and-slides"));
     html.element("a", "charts/" + chart.name() + ".png", "href", "charts/" + chart.name() + ".png");
     html.text(", ");
     html.element("a", "charts/" + chart.name() + ".svg", "href", "charts/" + chart.name() + ".svg");

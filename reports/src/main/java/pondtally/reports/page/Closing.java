@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 import pondtally.reports.view.Cautions;
 import pondtally.reports.view.DataSentences;
@@ -23,9 +24,9 @@ final class Closing {
   static Map<String, String> chapters(TablePackage tables) {
     Map<String, String> chapters = new LinkedHashMap<>();
     chapters.put("cautions", Cautions.HEADING);
-    chapters.put("methods", "How the figures are made");
-    chapters.put("settings", "Settings and assumptions");
-    chapters.put("tables", "Tables and fields");
+    chapters.put("methods", Messages.of("common.How-the-figures-are-made"));
+    chapters.put("settings", Messages.of("page.Closing.settings-and-assumptions"));
+    chapters.put("tables", Messages.of("page.Closing.tables-and-fields"));
     return chapters;
   }
 
@@ -61,7 +62,12 @@ final class Closing {
     for (Method method : Method.all(tables)) {
       html.line().element("dt", method.subject());
       html.open("dd").text(method.text() + " ");
-      html.element("span", "Source: " + method.source() + ".", "class", "source").close();
+      html.element(
+              "span",
+              Messages.of("page.Closing.source", Map.of("source", method.source())),
+              "class",
+              "source")
+          .close();
     }
     html.close();
   }
@@ -72,13 +78,20 @@ final class Closing {
     TableHtml.write(
         html,
         new PageTable(
-            "Settings of this run, and constants",
+            Messages.of("page.Closing.settings-of-this-run-and-constants"),
             List.of(
-                "Where no value stands, the setting was not set."
-                    + (DataSentences.hasReasons(tables)
-                        ? " Every input file and its SHA-256 stand in run.json."
-                        : "")),
-            List.of("Setting", "Value", "Unit", "Meaning"),
+                Messages.of(
+                    "page.Closing.where-no-value-stands-the-setting",
+                    Map.of(
+                        "part",
+                        DataSentences.hasReasons(tables)
+                            ? Messages.of("page.Closing.every-input-file-and-its-sha")
+                            : ""))),
+            List.of(
+                Messages.of("common.Setting"),
+                Messages.of("common.Value"),
+                Messages.of("common.Unit"),
+                Messages.of("common.Meaning")),
             1,
             lines,
             false));
@@ -104,17 +117,17 @@ final class Closing {
 
   private static String yesNo(String value) {
     return switch (value) {
-      case "true" -> "yes";
-      case "false" -> "no";
+      case "true" -> Messages.of("common.yes");
+      case "false" -> Messages.of("common.no");
       default -> value;
     };
   }
 
   private static void files(Html html, TablePackage tables) {
-    html.open("p").text("Every figure on this page stands in one of these tables. ");
-    html.text("What each column means, with its unit, is written in ");
+    html.open("p").text(Messages.of("page.Closing.every-figure-on-this-page-stands"));
+    html.text(Messages.of("page.Closing.what-each-column-means-with-its"));
     html.element("a", "tables/datapackage.json", "href", "tables/datapackage.json");
-    html.text(" and on the last sheet of ");
+    html.text(Messages.of("page.Closing.and-on-the-last-sheet-of"));
     html.element("a", "program.xlsx", "href", "program.xlsx").text(".").close();
     html.open("ul", "class", "files");
     for (Table table : tables.tables()) {

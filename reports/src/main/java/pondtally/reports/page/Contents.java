@@ -2,6 +2,7 @@ package pondtally.reports.page;
 
 import java.util.List;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 
 /** Links to the chapters. */
 final class Contents {
@@ -10,7 +11,7 @@ final class Contents {
 
   static void write(Html html, TablePackage tables, List<Chapter> chapters) {
     html.line().open("nav", "aria-labelledby", "contents");
-    html.element("h2", "Contents", "id", "contents").open("ul");
+    html.element("h2", Messages.of("common.Contents"), "id", "contents").open("ul");
     link(html, InShort.ID, InShort.HEADING);
     chapters.forEach(chapter -> link(html, chapter.id(), chapter.heading()));
     Closing.chapters(tables).forEach((id, heading) -> link(html, id, heading));

@@ -1,13 +1,15 @@
 package pondtally.reports.page;
 
 import java.util.List;
+import java.util.Map;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 
 /** The first screen: the first sentence of each chapter, and how to read figures. */
 final class InShort {
 
   static final String ID = "in-short";
-  static final String HEADING = "In short";
+  static final String HEADING = Messages.of("page.InShort.in-short");
 
   private InShort() {}
 
@@ -29,13 +31,13 @@ final class InShort {
   }
 
   private static void legend(Html html) {
-    html.open("p", "class", "note").text("In tables ").element("strong", TableHtml.NOT_KNOWN);
+    html.open("p", "class", "note")
+        .text(Messages.of("page.InShort.in-tables"))
+        .element("strong", TableHtml.NOT_KNOWN);
     html.text(
-        " stands for "
-            + Missing.NOT_KNOWN
-            + ": nobody recorded it, or there is too little to say. It is never zero. \""
-            + Missing.WITHHELD
-            + "\" stands for a figure that is known and left out, so that small groups stay unrecognized. \"Likely\" gives the 95% limits unless a note says otherwise.");
+        Messages.of(
+            "page.InShort.stands-for-nobody-recorded-it-or",
+            Map.of("notknown", Missing.NOT_KNOWN, "withheld", Missing.WITHHELD)));
     html.close();
   }
 }

@@ -3,6 +3,7 @@ package pondtally.reports.page;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import pondtally.reports.text.GroupText;
 
 /** The drawing of a map: marks, a grid of degrees, a scale bar in miles and kilometers. */
 final class MapDrawing {
@@ -85,7 +86,7 @@ final class MapDrawing {
       html.line();
       SiteMark.of(place.state()).draw(html, "transform", "translate(" + at + ")" + size);
       if (!crowded) {
-        html.element("title", place.site() + ": " + place.state().replace('-', ' '));
+        html.element("title", place.site() + ": " + GroupText.words(place.state()));
       }
       html.close();
     }

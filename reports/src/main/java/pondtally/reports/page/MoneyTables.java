@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.FundingRule;
 import pondtally.reports.view.Groups;
 import pondtally.reports.view.Rows;
@@ -12,10 +13,9 @@ import pondtally.reports.view.Rows;
 /** What it cost, what a unit of outcome cost, and who paid. */
 final class MoneyTables {
 
-  private static final String KINDS =
-      "Cash and in-kind value stand apart. A device without cost records is unknown, not free: its estimate is never added.";
+  private static final String KINDS = Messages.of("common.Cash-and-in-kind-value-stand");
   private static final String CLUSTERS =
-      "Site clusters with a device whose cost is not recorded are left out of cost and outcome alike.";
+      Messages.of("page.MoneyTables.site-clusters-with-a-device-whose");
 
   private MoneyTables() {}
 
@@ -28,11 +28,14 @@ final class MoneyTables {
     Rows rows = Rows.of(tables, "costs").where("grouping", "watershed").where("year", "all");
     Grid grid =
         Grid.of(tables, "costs", "group")
-            .head("Watershed", "group", group -> GroupText.label("watershed", group))
+            .head(
+                Messages.of("common.Watershed"),
+                "group",
+                group -> GroupText.label("watershed", group))
             .number(Shape.COUNT, "sites", "devices", "devices_costed");
     return amounts(grid)
         .build(
-            "What was spent, by watershed, whole record",
+            Messages.of("common.What-was-spent-by-watershed-whole"),
             rows,
             rows.list().stream().sorted(Groups.bySize()).toList());
   }
@@ -44,9 +47,9 @@ final class MoneyTables {
             .only(row -> !row.text("year").equals("all"));
     Grid grid =
         Grid.of(tables, "costs", "year")
-            .head("Fiscal year", "year", year -> year)
-            .note("A fiscal year is named by the calendar year in which it ends.");
-    return amounts(grid).build("What was spent, by fiscal year", rows);
+            .head(Messages.of("common.Fiscal-year"), "year", year -> year)
+            .note(Messages.of("common.A-fiscal-year-is-named-by"));
+    return amounts(grid).build(Messages.of("common.What-was-spent-by-fiscal-year"), rows);
   }
 
   private static Grid amounts(Grid grid) {
@@ -61,10 +64,10 @@ final class MoneyTables {
     Rows rows = Rows.of(tables, "cost_effectiveness").where("grouping", "all").where("year", "all");
     Grid grid =
         Grid.of(tables, "cost_effectiveness", "group", "measure", "basis")
-            .head("Measure", "measure", GroupText::words)
-            .head("Counted", "basis", GroupText::words);
-    return unitColumns(grid, "Units of outcome", Shape.ONE)
-        .build("What one unit of outcome cost, whole program", rows);
+            .head(Messages.of("page.MoneyTables.measure"), "measure", GroupText::words)
+            .head(Messages.of("page.MoneyTables.counted"), "basis", GroupText::words);
+    return unitColumns(grid, Messages.of("page.MoneyTables.units-of-outcome"), Shape.ONE)
+        .build(Messages.of("page.MoneyTables.what-one-unit-of-outcome-cost"), rows);
   }
 
   private static PageTable perProperty(TablePackage tables) {
@@ -75,18 +78,26 @@ final class MoneyTables {
             .where("measure", "per-property");
     Grid grid =
         Grid.of(tables, "cost_effectiveness", "group", "basis")
-            .head("Watershed", "group", group -> GroupText.label("watershed", group))
-            .head("Counted", "basis", GroupText::words)
-            .note("A property behind two devices counts once.");
-    return unitColumns(grid, "Properties protected, verified", Shape.COUNT)
-        .build("What a protected property cost, by watershed", rows);
+            .head(
+                Messages.of("common.Watershed"),
+                "group",
+                group -> GroupText.label("watershed", group))
+            .head(Messages.of("page.MoneyTables.counted"), "basis", GroupText::words)
+            .note(Messages.of("page.MoneyTables.a-property-behind-two-devices-counts"));
+    return unitColumns(grid, Messages.of("common.Properties-protected-verified"), Shape.COUNT)
+        .build(Messages.of("common.What-a-protected-property-cost-by"), rows);
   }
 
   private static Grid unitColumns(Grid grid, String units, Shape shape) {
     return grid.note(CLUSTERS)
         .number(Shape.DOLLARS, "numerator_usd")
         .number(units, shape, "denominator")
-        .estimate("Cost of one unit", "value_usd", "lower", "upper", Estimate::dollars)
+        .estimate(
+            Messages.of("page.MoneyTables.cost-of-one-unit"),
+            "value_usd",
+            "lower",
+            "upper",
+            Estimate::dollars)
         .number(Shape.COUNT, "clusters", "clusters_left_out");
   }
 
@@ -95,15 +106,17 @@ final class MoneyTables {
     return Grid.of(tables, "funding", "funder", "period_start", "period_end")
         .note(FundingRule.EACH_LINE_ONCE)
         .note(FundingRule.VOLUNTEERS)
-        .head("Funder", "funder", funder -> funder)
+        .head(Messages.of("common.Funder"), "funder", funder -> funder)
         .words(date -> date, "period_start", "period_end")
         .number(Shape.DOLLARS, "cash_usd", "in_kind_usd", "volunteer_usd", "award_usd")
         .number(Shape.DOLLARS, "match_required_usd", "match_claimed_usd")
         .words(MoneyTables::yesNo, "match_met")
-        .build("Who paid, in dollars of the day", rows);
+        .build(Messages.of("common.Who-paid-in-dollars-of-the"), rows);
   }
 
   private static String yesNo(String truth) {
-    return List.of("true", "false").contains(truth) ? truth.equals("true") ? "yes" : "no" : truth;
+    return List.of("true", "false").contains(truth)
+        ? truth.equals("true") ? Messages.of("common.yes") : Messages.of("common.no")
+        : truth;
   }
 }

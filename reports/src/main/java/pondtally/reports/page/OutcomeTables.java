@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Figure;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
@@ -34,25 +35,24 @@ final class OutcomeTables {
             .where("grouping", "all")
             .only(row -> !row.text("year").equals("all"));
     return Grid.of(tables, "wetland", "year")
-        .note(
-            "Acres stand at the end of the year or the data cut: they are a stock and are not added up over years. Acre-years are.")
-        .head("Fiscal year", "year", year -> year)
+        .note(Messages.of("common.Acres-stand-at-the-end-of"))
+        .head(Messages.of("common.Fiscal-year"), "year", year -> year)
         .number(Shape.COUNT, "sites", "sites_measured")
         .number(Shape.ONE, "acres_retained_verified", "acres_retained_unverified")
         .number(Shape.ONE, "hectares_retained_verified", "acre_years", "acre_years_extrapolated")
-        .build("Wetland kept, by fiscal year", rows);
+        .build(Messages.of("common.Wetland-kept-by-fiscal-year"), rows);
   }
 
   private static PageTable wetlandByWatershed(TablePackage tables) {
     Rows rows = Rows.of(tables, "wetland").where("grouping", "watershed").where("year", "all");
     return Grid.of(tables, "wetland", "group")
-        .note(
-            "A pond counts once, however many devices it has; one that reaches into two watersheds stands in both rows. A site without measurement is unmeasured, never zero.")
-        .head("Watershed", "group", group -> GroupText.label("watershed", group))
+        .note(Messages.of("page.OutcomeTables.a-pond-counts-once-however-many"))
+        .head(
+            Messages.of("common.Watershed"), "group", group -> GroupText.label("watershed", group))
         .number(Shape.COUNT, "sites", "sites_measured", "ponds")
         .number(Shape.ONE, "acres_before", "acres_retained_verified", "acres_retained_unverified")
         .number(Shape.ONE, "hectares_retained_verified", "acre_years", "acres_lost_to_lowering")
-        .build("Wetland kept, by watershed, whole record", rows);
+        .build(Messages.of("common.Wetland-kept-by-watershed-whole-record"), rows);
   }
 
   private static PageTable removals(TablePackage tables) {
@@ -67,14 +67,19 @@ final class OutcomeTables {
     }
     grades.remove("");
     List<String> headings =
-        new ArrayList<>(List.of("Year", "Sites", "Sites left out", "Avoided, computed"));
+        new ArrayList<>(
+            List.of(
+                Messages.of("common.Year"),
+                Messages.of("common.Sites"),
+                Messages.of("page.OutcomeTables.sites-left-out"),
+                Messages.of("page.OutcomeTables.avoided-computed")));
     grades.forEach(grade -> headings.add(claimed(grade)));
-    headings.add("Removals that still happened");
+    headings.add(Messages.of("page.OutcomeTables.removals-that-still-happened"));
     return new PageTable(
-        "Removals avoided, computed and claimed",
+        Messages.of("common.Removals-avoided-computed-and-claimed"),
         List.of(
-            "Computed: removals a year before, times the verified working share of the year, less removals that still happened. It may be below zero, and then it stays so in every sum.",
-            "The partners' own claims stand beside it by the evidence given. The two are never added."),
+            Messages.of("common.Computed-removals-a-year-before-times"),
+            Messages.of("common.The-partners-own-claims-stand-beside")),
         headings,
         years.entrySet().stream()
             .map(year -> removals(all.where("year", year.getKey()), year.getValue(), grades))
@@ -83,21 +88,21 @@ final class OutcomeTables {
 
   private static PageTable continued(TablePackage tables) {
     return Grid.of(tables, "continued_removals", "site_id", "year")
-        .note(
-            "Where animals are still removed, success may not be the device's: a pond without beaver needs none.")
-        .head("Site", "site_id", text -> text)
-        .head("Year", "year", year -> year)
+        .note(Messages.of("common.Where-animals-are-still-removed-success"))
+        .head(Messages.of("common.Site"), "site_id", text -> text)
+        .head(Messages.of("common.Year"), "year", year -> year)
         .words(text -> GroupText.label("watershed", text), "watershed")
         .number(Shape.ONE, "removals_per_year_before", "removals")
         .number(Shape.PERCENT, "working_share")
         .build(
-            "Sites with devices at which removal went on", Rows.of(tables, "continued_removals"));
+            Messages.of("common.Sites-with-devices-at-which-removal"),
+            Rows.of(tables, "continued_removals"));
   }
 
   private static String claimed(String grade) {
     return grade.equals("none given")
-        ? "Claimed, no evidence given"
-        : "Claimed, by " + GroupText.words(grade);
+        ? Messages.of("page.OutcomeTables.claimed-no-evidence-given")
+        : Messages.of("page.OutcomeTables.claimed-by", Map.of("grade", GroupText.words(grade)));
   }
 
   private static List<Cell> removals(Rows year, Map<String, Row> rows, TreeSet<String> grades) {
@@ -138,10 +143,9 @@ final class OutcomeTables {
             .only(row -> !row.text("property_type").equals("all"));
     return counts(
             Grid.of(tables, "properties", "property_type")
-                .note(
-                    "A property counts as protected where a device at its site was verified working on at least one day of its span. Each property counts once.")
-                .head("Type", "property_type", GroupText::words))
-        .build("Properties protected, by type, whole record", rows);
+                .note(Messages.of("page.OutcomeTables.a-property-counts-as-protected-where"))
+                .head(Messages.of("common.Type"), "property_type", GroupText::words))
+        .build(Messages.of("common.Properties-protected-by-type-whole-record"), rows);
   }
 
   private static PageTable propertiesByWatershed(TablePackage tables) {
@@ -152,9 +156,13 @@ final class OutcomeTables {
             .where("property_type", "all");
     return counts(
             Grid.of(tables, "properties", "group")
-                .note("A property can lie in two watersheds, so nothing is added up here.")
-                .head("Watershed", "group", group -> GroupText.label("watershed", group)))
-        .build("Properties protected, by watershed, whole record", rows);
+                .note(Messages.of("common.A-property-can-lie-in-two"))
+                .head(
+                    Messages.of("common.Watershed"),
+                    "group",
+                    group -> GroupText.label("watershed", group)))
+        .build(
+            Messages.of("page.OutcomeTables.properties-protected-by-watershed-whole-record"), rows);
   }
 
   private static Grid counts(Grid grid) {

@@ -1,11 +1,13 @@
 package pondtally.reports.page;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Groups;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
@@ -14,39 +16,46 @@ import pondtally.reports.view.Rows;
 final class RateTables {
 
   private static final String RATE = "per_100_device_years";
-  private static final String ORDER =
-      "Groups stand in order of size, not of merit. Read the limits before the rates.";
+  private static final String ORDER = Messages.of("page.RateTables.groups-stand-in-order-of-size");
 
   private RateTables() {}
 
   static Stream<PageTable> of(TablePackage tables) {
     return Stream.of(
         watersheds(tables),
-        rates(tables, "pipe", "Failures by pipe type", "Pipe type"),
+        rates(
+            tables,
+            "pipe",
+            Messages.of("common.Failures-by-pipe-type"),
+            Messages.of("common.Pipe-type")),
         causes(tables),
         causesByPipe(tables),
-        other(tables, "kind", "Kind of device"),
-        other(tables, "setting", "Setting"),
-        other(tables, "build", "Specification"),
-        other(tables, "cohort", "Install year"),
-        other(tables, "crew", "Crew"));
+        other(tables, "kind", Messages.of("page.RateTables.kind-of-device")),
+        other(tables, "setting", Messages.of("common.Setting")),
+        other(tables, "build", Messages.of("page.RateTables.specification")),
+        other(tables, "cohort", Messages.of("page.RateTables.install-year")),
+        other(tables, "crew", Messages.of("common.Crew")));
   }
 
   private static PageTable watersheds(TablePackage tables) {
     Rows rows = rows(tables, "watershed");
-    return rateColumns(tables, "watershed", "Watershed")
-        .number("Failures expected", Shape.ONE, "expected")
-        .number("Rate drawn toward the mean", Shape.ONE, "shrunken")
-        .said("Note", row -> note(row, tables))
+    return rateColumns(tables, "watershed", Messages.of("common.Watershed"))
+        .number(Messages.of("page.RateTables.failures-expected"), Shape.ONE, "expected")
+        .number(Messages.of("page.RateTables.rate-drawn-toward-the-mean"), Shape.ONE, "shrunken")
+        .said(Messages.of("common.Note"), row -> note(row, tables))
         .note(ORDER)
-        .note(
-            "Expected failures allow for pipe type and age. A watershed is called different only where its rate lies beyond what chance alone explains (99.8% limits).")
-        .build("Failures by watershed", rows, sorted(rows));
+        .note(Messages.of("common.Expected-failures-allow-for-pipe-type"))
+        .build(Messages.of("common.Failures-by-watershed"), rows, sorted(rows));
   }
 
   private static PageTable other(TablePackage tables, String grouping, String heading) {
     return rates(
-            tables, grouping, "Failures by " + heading.toLowerCase(java.util.Locale.ROOT), heading)
+            tables,
+            grouping,
+            Messages.of(
+                "page.RateTables.failures-by",
+                Map.of("toLowerCase", heading.toLowerCase(java.util.Locale.ROOT))),
+            heading)
         .fold();
   }
 
@@ -54,7 +63,7 @@ final class RateTables {
       TablePackage tables, String grouping, String caption, String heading) {
     Rows rows = rows(tables, grouping);
     return rateColumns(tables, grouping, heading)
-        .said("Note", row -> note(row, tables))
+        .said(Messages.of("common.Note"), row -> note(row, tables))
         .note(ORDER)
         .build(caption, rows, sorted(rows));
   }
@@ -64,7 +73,12 @@ final class RateTables {
         .head(heading, "group", group -> GroupText.label(grouping, group))
         .number(Shape.COUNT, "devices", "failures")
         .number(Shape.ONE, "device_years")
-        .estimate("Failures per 100 device-years", RATE, "lower", "upper", Estimate::rate);
+        .estimate(
+            Messages.of("common.Failures-per-100-device-years"),
+            RATE,
+            "lower",
+            "upper",
+            Estimate::rate);
   }
 
   private static Rows rows(TablePackage tables, String grouping) {
@@ -81,9 +95,9 @@ final class RateTables {
       return reason;
     }
     if (row.isTrue("outside_funnel")) {
-      return "beyond what chance explains";
+      return Messages.of("page.RateTables.beyond-what-chance-explains");
     }
-    return Groups.isSmall(Line.of(row), tables) ? "small group, not ranked" : "";
+    return Groups.isSmall(Line.of(row), tables) ? Messages.of("common.small-group-not-ranked") : "";
   }
 
   private static PageTable causes(TablePackage tables) {
@@ -96,24 +110,28 @@ final class RateTables {
                     .thenComparing(row -> row.text("cause")))
             .toList();
     return causeColumns(Grid.of(tables, "failure_causes", "cause"))
-        .note(
-            "The cause is what the visitor wrote down at the first visit that found the device failed.")
-        .build("What failures were put down to", rows, sorted);
+        .note(Messages.of("common.The-cause-is-what-the-visitor"))
+        .build(Messages.of("common.What-failures-were-put-down-to"), rows, sorted);
   }
 
   private static PageTable causesByPipe(TablePackage tables) {
     Rows rows = Rows.of(tables, "failure_causes").where("grouping", "pipe");
     return causeColumns(
             Grid.of(tables, "failure_causes", "group", "cause")
-                .group("Pipe type", GroupText::label))
-        .note("Shares are of the failures of that pipe type.")
-        .build("What failures were put down to, by pipe type", rows)
+                .group(Messages.of("common.Pipe-type"), GroupText::label))
+        .note(Messages.of("page.RateTables.shares-are-of-the-failures-of"))
+        .build(Messages.of("page.RateTables.what-failures-were-put-down-to"), rows)
         .fold();
   }
 
   private static Grid causeColumns(Grid grid) {
-    return grid.head("Cause", "cause", GroupText::words)
+    return grid.head(Messages.of("common.Cause"), "cause", GroupText::words)
         .number(Shape.COUNT, "failures")
-        .estimate("Share of failures", "share", "lower", "upper", Estimate::percent);
+        .estimate(
+            Messages.of("page.RateTables.share-of-failures"),
+            "share",
+            "lower",
+            "upper",
+            Estimate::percent);
   }
 }

@@ -2,11 +2,13 @@ package pondtally.reports.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 import pondtally.reports.view.DataSentences;
 import pondtally.reports.view.Figure;
@@ -33,18 +35,31 @@ final class RecordTables {
     }
     List<List<Cell>> lines = new ArrayList<>();
     kinds.forEach(
-        (table, rows) -> lines.add(sums(table.isEmpty() ? "sheet not recognized" : table, rows)));
+        (table, rows) ->
+            lines.add(
+                sums(
+                    table.isEmpty() ? Messages.of("page.RecordTables.sheet-not-recognized") : table,
+                    rows)));
     if (!lines.isEmpty()) {
-      lines.add(sums("All rows", all));
+      lines.add(sums(Messages.of("page.RecordTables.all-rows"), all));
     }
     return new PageTable(
-        "What became of every row that was read",
+        Messages.of("common.What-became-of-every-row-that"),
         List.of(
-            "Each row ends in exactly one of: used, used with a change, set aside, duplicate."
-                + (DataSentences.hasReasons(tables)
-                    ? " The reasons stand beside the rows in fix-list.xlsx."
-                    : "")),
-        List.of("Records", "Rows read", "Used", "Used with a change", "Set aside", "Duplicate"),
+            Messages.of(
+                "page.RecordTables.each-row-ends-in-exactly-one",
+                Map.of(
+                    "part",
+                    DataSentences.hasReasons(tables)
+                        ? Messages.of("page.RecordTables.the-reasons-stand-beside-the-rows")
+                        : ""))),
+        List.of(
+            Messages.of("common.Records"),
+            Messages.of("page.RecordTables.rows-read"),
+            Messages.of("common.Used"),
+            Messages.of("common.Used-with-a-change"),
+            Messages.of("page.RecordTables.set-aside"),
+            Messages.of("page.RecordTables.duplicate")),
         lines);
   }
 
@@ -67,14 +82,22 @@ final class RecordTables {
 
   private static PageTable account(TablePackage tables) {
     return Grid.of(tables, "row_account", "partner", "file", "sheet", "table")
-        .head("Partner", "partner", text -> text)
-        .head("File", "file", text -> text)
-        .head("Sheet", "sheet", text -> text.isEmpty() ? "text file" : text)
-        .head("Records", "table", text -> text.isEmpty() ? "not recognized" : text)
+        .head(Messages.of("common.Partner"), "partner", text -> text)
+        .head(Messages.of("common.File"), "file", text -> text)
+        .head(
+            Messages.of("common.Sheet"),
+            "sheet",
+            text -> text.isEmpty() ? Messages.of("common.text-file") : text)
+        .head(
+            Messages.of("common.Records"),
+            "table",
+            text -> text.isEmpty() ? Messages.of("common.not-recognized") : text)
         .number(Shape.COUNT, "rows_read", "used")
-        .number("Used with a change", Shape.COUNT, "changed")
+        .number(Messages.of("common.Used-with-a-change"), Shape.COUNT, "changed")
         .number(Shape.COUNT, "set_aside", "duplicate")
-        .build("Rows read, by partner and file", Rows.of(tables, "row_account"))
+        .build(
+            Messages.of("page.RecordTables.rows-read-by-partner-and-file"),
+            Rows.of(tables, "row_account"))
         .fold();
   }
 
@@ -98,10 +121,12 @@ final class RecordTables {
               Cell.rows(rows, NumberText.count(rows.list().size()))));
     }
     return new PageTable(
-        "What was noticed about rows",
+        Messages.of("common.What-was-noticed-about-rows"),
+        List.of(Messages.of("page.RecordTables.set-aside-the-row-is-not")),
         List.of(
-            "Set aside: the row is not counted. Changed: counted with a changed or dropped value. Notice: counted as it stands."),
-        List.of("What was done", "Rule", "Times"),
+            Messages.of("common.What-was-done"),
+            Messages.of("page.RecordTables.rule"),
+            Messages.of("page.RecordTables.times")),
         2,
         lines,
         lines.size() > PageTable.LONG);
@@ -117,11 +142,11 @@ final class RecordTables {
 
   private static PageTable completeness(TablePackage tables) {
     return Grid.of(tables, "completeness", "partner", "year")
-        .note("A device stands in each year it was in service, so nothing is added up here.")
-        .head("Partner", "partner", text -> text)
-        .head("Year", "year", text -> text)
+        .note(Messages.of("common.A-device-stands-in-each-year"))
+        .head(Messages.of("common.Partner"), "partner", text -> text)
+        .head(Messages.of("common.Year"), "year", text -> text)
         .words(text -> text, "last_date_sent")
         .number(Shape.COUNT, "devices_expected", "devices_seen", "devices_missing")
-        .build("Who has sent what, by year", Rows.of(tables, "completeness"));
+        .build(Messages.of("common.Who-has-sent-what-by-year"), Rows.of(tables, "completeness"));
   }
 }

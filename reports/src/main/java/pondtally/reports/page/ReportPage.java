@@ -8,6 +8,7 @@ import java.util.List;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Summary;
 
 /** {@code report.html}: all that a reader wants in one file. */
@@ -32,7 +33,7 @@ public final class ReportPage {
     html.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en").line();
     PageHead.write(html, tables);
     html.line().open("body");
-    html.element("a", "Skip to the report", "class", "skip", "href", "#report");
+    html.element("a", Messages.of("common.Skip-to-the-report"), "class", "skip", "href", "#report");
     List<Chapter> chapters = Chapter.all(tables, charts);
     top(html, tables);
     html.line().open("div", "class", "columns");
@@ -50,11 +51,11 @@ public final class ReportPage {
   private static void top(Html html, TablePackage tables) {
     html.line().open("header");
     html.element("h1", Summary.title(tables));
-    html.open("p").text("Records up to ");
+    html.open("p").text(Messages.of("common.Records-up-to"));
     Closing.fact(html, "as_of", DateText.readable(tables.fact("as_of")));
-    html.text(". Made by Pondtally ");
+    html.text(Messages.of("page.ReportPage.made-by-pondtally"));
     Closing.fact(html, "version", tables.fact("version"));
-    html.text(" from the tables beside this page.").close().close();
+    html.text(Messages.of("page.ReportPage.from-the-tables-beside-this-page")).close().close();
   }
 
   private static void chapter(Html html, TablePackage tables, Chapter chapter, Path chartsFolder)

@@ -7,6 +7,7 @@ import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 import pondtally.reports.view.SeasonYear;
@@ -32,21 +33,21 @@ final class SeasonTables {
 
   private static PageTable forecast(TablePackage tables) {
     return Grid.of(tables, "season_forecast", "group", "year")
-        .note(
-            "Failures that visits find, if every device is visited as planned. The limits hold them with a chance of 95%, if devices go on failing as they have; no device is added or retired.")
-        .note("Crew days: hours at devices in days of eight hours; travel comes on top.")
-        .named("Year", row -> SeasonYear.name(Line.of(row)))
+        .note(Messages.of("page.SeasonTables.failures-that-visits-find-if-every"))
+        .note(Messages.of("page.SeasonTables.crew-days-hours-at-devices-in"))
+        .named(Messages.of("common.Year"), row -> SeasonYear.name(Line.of(row)))
         .estimate(
-            "Expected failures",
+            Messages.of("common.Expected-failures"),
             "expected_failures",
             "lower",
             "upper",
             estimate -> estimate.measured("failures"))
         .number(Shape.ONE, "repairs", "replacements")
         .number(Shape.COUNT, "visits", "hours", "crew_days")
-        .estimate("Cost", "cost_usd", "cost_lower", "cost_upper", Estimate::dollars)
+        .estimate(
+            Messages.of("common.Cost"), "cost_usd", "cost_lower", "cost_upper", Estimate::dollars)
         .build(
-            "What the next years are expected to take",
+            Messages.of("common.What-the-next-years-are-expected"),
             Rows.of(tables, "season_forecast").where("grouping", "all"));
   }
 
@@ -55,12 +56,11 @@ final class SeasonTables {
     List<Row> first = rows.list().stream().limit(FIRST).toList();
     Grid grid =
         Grid.of(tables, "worklist", "rank")
-            .note(
-                "Devices never visited come first. Then by expected loss: chance that the device has failed since it was last known to work, times the yearly damage at stake, until the next planned visit. Devices without recorded damage follow, by chance times acres.");
+            .note(Messages.of("common.Devices-never-visited-come-first-then"));
     if (first.size() < rows.list().size()) {
-      grid.note("The list goes on in program.xlsx and tables/worklist.csv.");
+      grid.note(Messages.of("page.SeasonTables.the-list-goes-on-in-program"));
     }
-    return grid.head("Rank", "rank", rank -> rank)
+    return grid.head(Messages.of("page.SeasonTables.rank"), "rank", rank -> rank)
         .words(text -> text, "device_id", "site_id", "watershed", "crew")
         .words(GroupText::words, "block")
         .words(text -> text.isEmpty() ? "never" : text, "last_visit_on")
@@ -69,7 +69,7 @@ final class SeasonTables {
         .number(Shape.COUNT, "properties")
         .number(Shape.ONE, "acres")
         .number(Shape.DOLLARS, "damage_per_year_usd", "expected_loss_usd")
-        .build("Where to drive first", rows, first);
+        .build(Messages.of("common.Where-to-drive-first"), rows, first);
   }
 
   /** The head of the list once more, in the order in which crews drive. */
@@ -84,14 +84,20 @@ final class SeasonTables {
                     .thenComparingLong(row -> row.count("rank")))
             .toList();
     return Grid.of(tables, "worklist", "rank")
-        .note("Two pages to print are on sheet Worklist to print of program.xlsx.")
-        .head("Watershed", "watershed", group -> GroupText.label("watershed", group))
-        .head("Crew", "crew", crew -> crew.isEmpty() ? "not recorded" : crew)
+        .note(Messages.of("page.SeasonTables.two-pages-to-print-are-on"))
+        .head(
+            Messages.of("common.Watershed"),
+            "watershed",
+            group -> GroupText.label("watershed", group))
+        .head(
+            Messages.of("common.Crew"),
+            "crew",
+            crew -> crew.isEmpty() ? Messages.of("common.not-recorded") : crew)
         .words(text -> text, "rank", "device_id", "site_id")
         .number(Shape.COUNT, "days_overdue")
         .number(Shape.PERCENT, "chance_failed")
         .number(Shape.DOLLARS, "expected_loss_usd")
-        .build("Where to drive first, by watershed and crew", rows, first);
+        .build(Messages.of("common.Where-to-drive-first-by-watershed"), rows, first);
   }
 
   private static String text(TablePackage tables, Row row, String column) {
@@ -105,13 +111,14 @@ final class SeasonTables {
 
   private static PageTable interval(TablePackage tables) {
     return Grid.of(tables, "visit_interval", "grouping", "group")
-        .note(
-            "Yearly cost of one device: visits, and damage while it lies failed unnoticed. Repairs are left out: they hardly depend on the interval.")
-        .note("Any interval between \"from\" and \"to\" costs at most 5% more than the cheapest.")
-        .head("Grouping", "grouping", GroupText::grouping)
-        .group("Group", GroupText::label)
+        .note(Messages.of("common.Yearly-cost-of-one-device-visits"))
+        .note(Messages.of("page.SeasonTables.any-interval-between-from-and-to"))
+        .head(Messages.of("common.Grouping"), "grouping", GroupText::grouping)
+        .group(Messages.of("common.Group"), GroupText::label)
         .number(Shape.COUNT, "best_days", "nearly_from_days", "nearly_to_days")
         .number(Shape.DOLLARS, "cost_per_year_usd", "at_90", "at_180", "at_365")
-        .build("Days between visits that cost least", Rows.of(tables, "visit_interval"));
+        .build(
+            Messages.of("common.Days-between-visits-that-cost-least"),
+            Rows.of(tables, "visit_interval"));
   }
 }

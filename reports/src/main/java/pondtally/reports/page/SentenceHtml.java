@@ -22,11 +22,10 @@ final class SentenceHtml {
   static void words(Html html, Sentence sentence) {
     String text = sentence.text();
     int from = 0;
-    for (Figure figure : sentence.figures()) {
-      int at = text.indexOf(figure.printed(), from);
-      if (at < 0 || figure.printed().isEmpty()) {
-        throw new IllegalStateException("not in the sentence: " + figure);
-      }
+    List<Integer> places = sentence.places();
+    for (int i = 0; i < places.size(); i++) {
+      Figure figure = sentence.figures().get(i);
+      int at = places.get(i);
       html.text(text.substring(from, at));
       html.element("span", figure.printed(), Source.attributes(figure));
       from = at + figure.printed().length();

@@ -3,6 +3,7 @@ package pondtally.reports.page;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
 import pondtally.reports.table.Field;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** How the numbers of a column are printed. */
@@ -59,6 +60,6 @@ enum Shape {
 
   /** The p of a test, never printed as nothing. */
   private static String probability(double p) {
-    return p < 0.0005 ? "below\u00a00.001" : NumberText.decimal(p, 3);
+    return p < 0.0005 ? Messages.of("page.Shape.below-0-001") : NumberText.decimal(p, 3);
   }
 }

@@ -11,11 +11,11 @@ final class ShareTables {
   private ShareTables() {}
 
   static Stream<PageTable> of(TablePackage tables) {
-    Messages say = Messages.english();
+    Messages say = Messages.reports();
     return Stream.of(
         Grid.of(tables, "funder_shares", "funder")
             .note(say.text("share.note"))
-            .head("Funder", "funder", funder -> funder)
+            .head(Messages.of("common.Funder"), "funder", funder -> funder)
             .number(Shape.COUNT, "devices")
             .number(Shape.ONE, "devices_shared")
             .number(Shape.DOLLARS, "cash_usd")

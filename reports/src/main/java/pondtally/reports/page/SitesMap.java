@@ -2,19 +2,21 @@ package pondtally.reports.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 import pondtally.reports.view.Rows;
 
 /** Where the sites lie and how they stand, drawn from coordinates alone. */
 final class SitesMap {
 
-  private static final String CAPTION = "Where the sites are, and their state";
+  private static final String CAPTION = Messages.of("page.SitesMap.where-the-sites-are-and-their");
 
   private SitesMap() {}
 
@@ -27,8 +29,7 @@ final class SitesMap {
     SitePlaces places = SitePlaces.of(sites.get());
     html.line();
     if (places.places().isEmpty()) {
-      html.element(
-          "p", "No map is drawn: no site has coordinates in table sites.", "class", "note");
+      html.element("p", Messages.of("page.SitesMap.no-map-is-drawn-no-site"), "class", "note");
       return;
     }
     html.open("figure", "class", "card map");
@@ -36,24 +37,26 @@ final class SitesMap {
     new MapDrawing(places).write(html, CAPTION, description(places));
     legend(html, tables);
     said(html, places);
-    html.element("figcaption", "No ground is drawn under the marks. Source: tables/sites.csv.");
+    html.element("figcaption", Messages.of("page.SitesMap.no-ground-is-drawn-under-the"));
     html.close();
   }
 
   private static String description(SitePlaces places) {
     TreeMap<SiteMark, Integer> counts = new TreeMap<>();
     places.places().forEach(p -> counts.merge(SiteMark.of(p.state()), 1, Integer::sum));
-    return "Map of "
-        + NumberText.count(places.places().size(), "sites")
-        + " by their coordinates: "
-        + counts.entrySet().stream()
-            .map(e -> NumberText.count(e.getValue()) + " " + words(e.getKey().state()))
-            .collect(Collectors.joining(", "))
-        + ". The same sites stand in the table of sites.";
+    return Messages.of(
+        "page.SitesMap.map-of-by-their-coordinates-the",
+        Map.of(
+            "sites",
+            NumberText.count(places.places().size(), "sites"),
+            "joining",
+            counts.entrySet().stream()
+                .map(e -> NumberText.count(e.getValue()) + " " + words(e.getKey().state()))
+                .collect(Collectors.joining(", "))));
   }
 
   private static String words(String state) {
-    return state.isEmpty() ? "of another state" : GroupText.words(state);
+    return state.isEmpty() ? Messages.of("page.SitesMap.of-another-state") : GroupText.words(state);
   }
 
   /** The states that occur, each with its mark and the number of its sites on record. */
@@ -77,7 +80,11 @@ final class SitesMap {
         html.open("svg", "viewBox", "-7 -7 14 14", "aria-hidden", "true", "focusable", "false");
         SiteMark.of(state).draw(html);
         html.close().close();
-        html.text((state.isEmpty() ? "state not known" : GroupText.words(state)) + ": ");
+        html.text(
+            (state.isEmpty()
+                    ? Messages.of("page.SitesMap.state-not-known")
+                    : GroupText.words(state))
+                + ": ");
         Cell count = Cell.rows(own, NumberText.count(own.list().size(), "sites"));
         html.element("span", count.text(), Source.attributes(count.figure().orElseThrow()));
         html.close();
@@ -89,7 +96,7 @@ final class SitesMap {
   private static void said(Html html, SitePlaces places) {
     html.open("p");
     if (places.without() == 0) {
-      html.text("Every site on record has coordinates.");
+      html.text(Messages.of("page.SitesMap.every-site-on-record-has-coordinates"));
     } else {
       html.element(
           "span",
@@ -100,10 +107,10 @@ final class SitesMap {
           "without");
       html.text(
           places.without() == 1
-              ? " on record has no coordinates and is not on the map."
-              : " on record have no coordinates and are not on the map.");
+              ? Messages.of("page.SitesMap.on-record-has-no-coordinates-and")
+              : Messages.of("page.SitesMap.on-record-have-no-coordinates-and"));
     }
-    html.text(places.share() ? " Some sites lie at one place, so marks cover each other." : "");
+    html.text(places.share() ? Messages.of("page.SitesMap.some-sites-lie-at-one-place") : "");
     html.close();
   }
 }

@@ -5,38 +5,53 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 
 /**
  * The chapters of the page in reading order: which sentences, charts and tables belong together.
  */
 enum Subject {
-  COVER("What these figures cover", "cover", tables -> Stream.empty()),
-  DEVICES("Devices today", "devices", StateTables::of),
+  COVER(Messages.of("common.What-these-figures-cover"), "cover", tables -> Stream.empty()),
+  DEVICES(Messages.of("common.Devices-today"), "devices", StateTables::of),
   SURVIVAL(
-      "How long devices last", "survival", SurvivalTables::of, "survival", "hazard", "mean-life"),
+      Messages.of("common.How-long-devices-last"),
+      "survival",
+      SurvivalTables::of,
+      "survival",
+      "hazard",
+      "mean-life"),
   FAILURES(
-      "What fails, and where",
+      Messages.of("common.What-fails-and-where"),
       "failures",
       RateTables::of,
       "failure",
       "cumulative-incidence",
       "watershed-funnel",
       "repeat-failures"),
-  COST("What it cost", "cost", MoneyTables::of, "cost", "funding"),
-  SHARES("Each funder's part", "shares", ShareTables::of),
-  BENEFIT("Benefit against cost", "benefit", BenefitTables::of, "sensitivity", "benefit"),
+  COST(Messages.of("common.What-it-cost"), "cost", MoneyTables::of, "cost", "funding"),
+  SHARES(Messages.of("common.Each-funder-s-part"), "shares", ShareTables::of),
+  BENEFIT(
+      Messages.of("common.Benefit-against-cost"),
+      "benefit",
+      BenefitTables::of,
+      "sensitivity",
+      "benefit"),
   OUTCOMES(
-      "Wetland, properties and removals",
+      Messages.of("common.Wetland-properties-and-removals"),
       "outcomes",
       OutcomeTables::of,
       "acre",
       "wetland",
       "removals",
       "properties"),
-  SEASON("Next season", "season", SeasonTables::of, "season", "expected", "visit"),
-  PUBLISHED("Published before, and restated", "published", ChangeTables::restated),
-  RECORDS("The records behind this", "records", RecordTables::of),
-  TESTS("Tests and fitted models", "tests", TestTables::of);
+  SEASON(
+      Messages.of("common.Next-season"), "season", SeasonTables::of, "season", "expected", "visit"),
+  PUBLISHED(
+      Messages.of("page.Subject.published-before-and-restated"),
+      "published",
+      ChangeTables::restated),
+  RECORDS(Messages.of("common.The-records-behind-this"), "records", RecordTables::of),
+  TESTS(Messages.of("page.Subject.tests-and-fitted-models"), "tests", TestTables::of);
 
   private final String heading;
   private final String id;

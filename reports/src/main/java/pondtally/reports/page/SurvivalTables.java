@@ -1,10 +1,12 @@
 package pondtally.reports.page;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 import pondtally.reports.view.SurvivalMethod;
@@ -24,27 +26,24 @@ final class SurvivalTables {
     Rows rows = rows(tables).where("grouping", "pipe");
     Grid grid =
         Grid.of(tables, "survival_summary", "group")
-            .head("Pipe type", "group", group -> GroupText.label("pipe", group));
+            .head(
+                Messages.of("common.Pipe-type"), "group", group -> GroupText.label("pipe", group));
     return columns(grid, rows)
-        .note("Devices not failed, by age. Each age shows the estimate and its 95% limits.")
-        .note("Comparisons are observational: crews, sites and years differ between pipe types.")
-        .build("Survival by pipe type", rows);
+        .note(Messages.of("page.SurvivalTables.devices-not-failed-by-age-each"))
+        .note(Messages.of("common.Comparisons-are-observational-crews-sites-and"))
+        .build(Messages.of("page.SurvivalTables.survival-by-pipe-type"), rows);
   }
 
   private static PageTable undated(TablePackage tables) {
     Rows rows = Rows.of(tables, "survival_summary").where("method", "interval");
     Grid grid =
         Grid.of(tables, "survival_summary", "grouping", "group")
-            .head("Grouping", "grouping", GroupText::grouping)
-            .group("Group", GroupText::label);
+            .head(Messages.of("common.Grouping"), "grouping", GroupText::grouping)
+            .group(Messages.of("common.Group"), GroupText::label);
     return columns(grid, rows)
-        .note(
-            "Failures are not given a day: each lies between two visits (Turnbull 1976). Where visits"
-                + " are far apart, quote these figures.")
-        .note(
-            "Limits are approximate, from 200 resamples of sites: in simulated programs they covered"
-                + " the true share in 92 to 96 of 100.")
-        .build("Survival estimated from the visits alone", rows);
+        .note(Messages.of("page.SurvivalTables.failures-are-not-given-a-day"))
+        .note(Messages.of("common.Limits-are-approximate-from-200-resamples"))
+        .build(Messages.of("page.SurvivalTables.survival-estimated-from-the-visits-alone"), rows);
   }
 
   private static PageTable pipesInWatersheds(TablePackage tables) {
@@ -52,12 +51,12 @@ final class SurvivalTables {
     Grid grid =
         Grid.of(tables, "survival_summary", "group")
             .head(
-                "Watershed and pipe type",
+                Messages.of("page.SurvivalTables.watershed-and-pipe-type"),
                 "group",
                 group -> GroupText.label("pipe-in-watershed", group));
     return columns(grid, rows)
-        .note("Comparisons are observational: crews, sites and years differ between pipe types.")
-        .build("Survival by pipe type within watersheds", rows)
+        .note(Messages.of("common.Comparisons-are-observational-crews-sites-and"))
+        .build(Messages.of("page.SurvivalTables.survival-by-pipe-type-within-watersheds"), rows)
         .fold();
   }
 
@@ -65,11 +64,11 @@ final class SurvivalTables {
     Rows rows = rows(tables).only(row -> !row.text("grouping").startsWith("pipe"));
     Grid grid =
         Grid.of(tables, "survival_summary", "grouping", "group")
-            .head("Grouping", "grouping", GroupText::grouping)
-            .group("Group", GroupText::label);
+            .head(Messages.of("common.Grouping"), "grouping", GroupText::grouping)
+            .group(Messages.of("common.Group"), GroupText::label);
     return columns(grid, rows)
-        .note("The same devices come again under each grouping.")
-        .build("Survival of the other groups", rows)
+        .note(Messages.of("page.SurvivalTables.the-same-devices-come-again-under"))
+        .build(Messages.of("page.SurvivalTables.survival-of-the-other-groups"), rows)
         .fold();
   }
 
@@ -78,13 +77,22 @@ final class SurvivalTables {
   }
 
   private static Grid columns(Grid grid, Rows rows) {
-    grid.number(Shape.COUNT, "devices", "lives").number("First failures", Shape.COUNT, "failures");
+    grid.number(Shape.COUNT, "devices", "lives")
+        .number(Messages.of("common.First-failures"), Shape.COUNT, "failures");
     List<Line> lines = rows.lines();
     for (int years : YEARS) {
       String name = "survival_" + years + "y";
       if (lines.stream().anyMatch(line -> line.number(name).isPresent())) {
         grid.estimate(
-            "Not failed at " + years + (years == 1 ? " year" : " years"),
+            Messages.of(
+                "page.SurvivalTables.not-failed-at",
+                Map.of(
+                    "years",
+                    String.valueOf(years),
+                    "part",
+                    years == 1
+                        ? Messages.of("page.SurvivalTables.year")
+                        : Messages.of("page.SurvivalTables.years"))),
             name,
             name + "_lower",
             name + "_upper",
@@ -92,6 +100,10 @@ final class SurvivalTables {
       }
     }
     return grid.estimate(
-        "Half have failed by", "median_years", "median_lower", "median_upper", Estimate::years);
+        Messages.of("page.SurvivalTables.half-have-failed-by"),
+        "median_years",
+        "median_lower",
+        "median_upper",
+        Estimate::years);
   }
 }

@@ -1,8 +1,7 @@
 package pondtally.reports.text;
 
-import static pondtally.reports.text.NumberText.NBSP;
-
 import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -17,7 +16,7 @@ import java.util.function.Function;
  */
 public record Estimate(double value, OptionalDouble lower, OptionalDouble upper) {
 
-  private static final String NO_LIMITS = "(limits not known)";
+  private static final String NO_LIMITS = Messages.of("estimate.limits-not-known");
 
   /** The estimate in a table's three cells; empty where there is no value. */
   public static Optional<Estimate> of(
@@ -34,20 +33,25 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
 
   /** A share: {@code about 84 of 100 (likely 72 to 92)}. */
   public String ofHundred() {
-    return NumberText.aboutOfHundred(value)
-        + " "
-        + (hasLimits() ? likely(hundredLimits()) : NO_LIMITS);
+    return estimate(NumberText.aboutOfHundred(value), limitsOfShare());
+  }
+
+  /** The limits of a share in their brackets: {@code (likely 72 to 92)}. */
+  public String limitsOfShare() {
+    return hasLimits() ? likely(hundredLimits()) : NO_LIMITS;
   }
 
   /** The limits of a share alone: {@code 72 to 92 of 100}. */
   public String limitsOfHundred() {
-    return hasLimits() ? hundredLimits() + NBSP + "of" + NBSP + "100" : Missing.NOT_KNOWN;
+    return hasLimits()
+        ? Messages.of("number.of-hundred", Map.of("number", hundredLimits()))
+        : Missing.NOT_KNOWN;
   }
 
   /** A share in per cent: {@code 34% (likely 22% to 47%)}. */
   public String percent() {
     if (!hasLimits()) {
-      return NumberText.percent(value) + " " + NO_LIMITS;
+      return estimate(NumberText.percent(value), NO_LIMITS);
     }
     Estimate percent =
         new Estimate(
@@ -55,7 +59,7 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
             OptionalDouble.of(100 * lower.getAsDouble()),
             OptionalDouble.of(100 * upper.getAsDouble()));
     int decimals = Math.max(0, percent.decimals(1));
-    return percent.said(decimals, number -> NumberText.decimal(number) + "%", "");
+    return percent.said(decimals, number -> NumberText.percent(NumberText.decimal(number)), "");
   }
 
   /** Dollars: {@code $4,300 (likely $3,100 to $6,200)}. */
@@ -83,12 +87,12 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
 
   /** A ratio with what follows it: {@code 1.2 times on average (likely 0.9 to 1.5)}. */
   public String ratio(String of) {
-    String figure = NumberText.ratio(value) + of + " ";
-    return figure
-        + (hasLimits()
+    String limits =
+        hasLimits()
             ? likely(
                 range(NumberText.ratio(lower.getAsDouble()), NumberText.ratio(upper.getAsDouble())))
-            : NO_LIMITS);
+            : NO_LIMITS;
+    return estimate(NumberText.ratio(value) + of, limits);
   }
 
   /** Years: {@code 6.2 years (likely 4.8 to 8.1)}. */
@@ -101,11 +105,11 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
     int decimals = decimals(1);
     double rounded = Rounding.to(value, decimals).doubleValue();
     String figure = NumberText.measured(rounded, Math.max(0, decimals), plural);
-    return figure + " " + limits(decimals, NumberText::decimal);
+    return estimate(figure, limits(decimals, NumberText::decimal));
   }
 
   private String said(int decimals, Function<BigDecimal, String> form, String of) {
-    return form.apply(Rounding.to(value, decimals)) + of + " " + limits(decimals, form);
+    return estimate(form.apply(Rounding.to(value, decimals)) + of, limits(decimals, form));
   }
 
   private int decimals(int most) {
@@ -130,10 +134,14 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
   }
 
   private static String range(String low, String high) {
-    return low + NBSP + "to" + NBSP + high;
+    return Messages.of("number.range", Map.of("low", low, "high", high));
   }
 
   private static String likely(String range) {
-    return "(likely" + NBSP + range + ")";
+    return Messages.of("estimate.likely", Map.of("range", range));
+  }
+
+  private static String estimate(String figure, String limits) {
+    return Messages.of("estimate", Map.of("figure", figure, "limits", limits));
   }
 }

@@ -7,10 +7,10 @@ import java.util.function.DoubleFunction;
 public final class Missing {
 
   /** Nobody recorded it, or it cannot be estimated. */
-  public static final String NOT_KNOWN = "not known";
+  public static final String NOT_KNOWN = Messages.of("missing.not-known");
 
   /** Known, but left out so that small groups stay unrecognized. */
-  public static final String WITHHELD = "withheld";
+  public static final String WITHHELD = Messages.of("missing.withheld");
 
   private Missing() {}
 

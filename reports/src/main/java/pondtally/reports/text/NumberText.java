@@ -16,13 +16,7 @@ public final class NumberText {
   /** Holds a number and its unit together on one line. */
   static final char NBSP = '\u00a0';
 
-  private static final Map<String, String> SINGULAR =
-      Map.of(
-          "lives", "life",
-          "service lives", "service life",
-          "properties", "property",
-          "protected properties", "protected property",
-          "causes", "cause");
+  private static final DecimalFormatSymbols SYMBOLS = symbols();
 
   private NumberText() {}
 
@@ -37,7 +31,7 @@ public final class NumberText {
    * @param plural the noun in its plural, as units in the tables are: {@code lives}
    */
   public static String count(long count, String plural) {
-    return count(count) + NBSP + (count == 1 ? singular(plural) : plural);
+    return counted(count(count), Messages.things(plural, count));
   }
 
   /** A number with a fixed count of decimals, rounded half up: {@code 1,234.5}. */
@@ -47,8 +41,7 @@ public final class NumberText {
 
   /** A number with the decimals that it has. */
   static String decimal(BigDecimal value) {
-    DecimalFormat format =
-        new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    DecimalFormat format = new DecimalFormat("#,##0", SYMBOLS);
     int decimals = Math.max(0, value.scale());
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
@@ -62,7 +55,8 @@ public final class NumberText {
   }
 
   static String dollars(BigDecimal usd) {
-    return (usd.signum() < 0 ? "\u2212$" : "$") + decimal(usd.abs());
+    String dollars = Messages.of("number.dollars", Map.of("number", decimal(usd.abs())));
+    return usd.signum() < 0 ? "\u2212" + dollars : dollars;
   }
 
   /**
@@ -72,13 +66,18 @@ public final class NumberText {
   public static String percent(double share) {
     double percent = 100 * share;
     if (share > 0 && percent < 0.05) {
-      return "under" + NBSP + "0.1%";
+      return Messages.of("number.percent.under");
     }
     if (share < 1 && percent >= 99.5) {
-      return "over" + NBSP + "99%";
+      return Messages.of("number.percent.over");
     }
     boolean fine = percent != 0 && percent < 9.95;
-    return decimal(percent, fine ? 1 : 0) + "%";
+    return percent(decimal(percent, fine ? 1 : 0));
+  }
+
+  /** A number of hundredths with its sign. */
+  static String percent(String number) {
+    return Messages.of("number.percent", Map.of("number", number));
   }
 
   /**
@@ -86,20 +85,20 @@ public final class NumberText {
    * 100.
    */
   public static String ofHundred(double share) {
-    String of = NBSP + "of" + NBSP + "100";
     if (share > 0 && share < 0.005) {
-      return "fewer than" + NBSP + "1" + of;
+      return Messages.of("number.of-hundred.few");
     }
     if (share < 1 && share >= 0.995) {
-      return "more than" + NBSP + "99" + of;
+      return Messages.of("number.of-hundred.most");
     }
-    return decimal(100 * share, 0) + of;
+    return Messages.of("number.of-hundred", Map.of("number", decimal(100 * share, 0)));
   }
 
   /** The same as an estimate: {@code about 84 of 100}. */
   public static String aboutOfHundred(double share) {
     String of = ofHundred(share);
-    return Character.isDigit(of.charAt(0)) ? "about" + NBSP + of : of;
+    boolean edge = share > 0 && share < 0.005 || share < 1 && share >= 0.995;
+    return edge ? of : Messages.of("number.of-hundred.about", Map.of("number", of));
   }
 
   /**
@@ -113,7 +112,7 @@ public final class NumberText {
   public static String ratio(double ratio) {
     double size = Math.abs(ratio);
     if (ratio > 0 && size < 0.005) {
-      return "under" + NBSP + "0.01";
+      return Messages.of("number.ratio.under");
     }
     return decimal(ratio, size < 0.995 ? 2 : size < 9.95 ? 1 : 0);
   }
@@ -136,15 +135,17 @@ public final class NumberText {
   /** Any measure with its unit in the plural, made singular when exactly one is shown. */
   public static String measured(double value, int decimals, String plural) {
     BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-    boolean one = shown.compareTo(BigDecimal.ONE) == 0;
-    return decimal(shown) + NBSP + (one ? singular(plural) : plural);
+    return counted(decimal(shown), Messages.things(plural, shown.doubleValue()));
   }
 
-  private static String singular(String plural) {
-    String known = SINGULAR.get(plural);
-    if (known != null) {
-      return known;
-    }
-    return plural.endsWith("s") ? plural.substring(0, plural.length() - 1) : plural;
+  private static String counted(String number, String things) {
+    return Messages.of("number.counted", Map.of("number", number, "things", things));
+  }
+
+  private static DecimalFormatSymbols symbols() {
+    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+    symbols.setGroupingSeparator(Messages.of("number.thousands").charAt(0));
+    symbols.setDecimalSeparator(Messages.of("number.decimal").charAt(0));
+    return symbols;
   }
 }

@@ -3,11 +3,13 @@ package pondtally.reports.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -61,37 +63,40 @@ final class BenefitSentences {
   private static void toDate(Rows at, Row row, List<Sentence> sentences) {
     if (!known(row, "cost_usd")) {
       sentences.add(
-          missing(
-              row,
-              "Benefit against cost to date cannot be computed: no site has both its yearly damage and the cost of all its devices on record."));
+          missing(row, Messages.of("view.BenefitSentences.benefit-against-cost-to-date-cannot")));
       return;
     }
     sentences.add(
-        Sentence.of("Net benefit to date, damage avoided less everything spent: ")
-            .cell(at, dollars(row, "net_usd"), "net_usd")
-            .say("; cost came to ")
-            .cell(at, dollars(row, "equivalent_annual_usd"), "equivalent_annual_usd")
-            .say(" a year.")
+        Said.of("view.BenefitSentences.net-benefit-to-date-damage-avoided")
+            .cell("netUsd", at, dollars(row, "net_usd"), "net_usd")
+            .cell(
+                "equivalentAnnualUsd",
+                at,
+                dollars(row, "equivalent_annual_usd"),
+                "equivalent_annual_usd")
             .build());
-    ratio(at, Sentence.of("Damage avoided to date for each dollar spent, in dollars: "), sentences);
+    sentences.add(ratio(at, "view.BenefitSentences.damage-avoided-to-date-for-each"));
     leftOut(at, row, sentences);
   }
 
   private static Sentence missing(Row row, String why) {
     boolean withheld = row.text("cost_usd").equals(Line.WITHHELD);
-    return Sentence.of(withheld ? "Benefit against cost is withheld." : why).build();
+    return Sentence.of(
+            withheld ? Messages.of("view.BenefitSentences.benefit-against-cost-is-withheld") : why)
+        .build();
   }
 
   private static void leftOut(Rows at, Row row, List<Sentence> sentences) {
     OptionalDouble left = Cells.number(row, "sites_left_out");
     if (left.isPresent() && left.getAsDouble() > 0) {
       sentences.add(
-          Sentence.of("")
-              .cell(at, NumberText.count((long) left.getAsDouble(), "sites"), "sites_left_out")
-              .say(
-                  left.getAsDouble() == 1
-                      ? " is left out of benefit and cost alike: its yearly damage or the cost of a device is not on record."
-                      : " are left out of benefit and cost alike: their yearly damage or the cost of a device is not on record.")
+          Said.of("view.BenefitSentences.left-out-of-benefit-and-cost")
+              .cell(
+                  "sites",
+                  at,
+                  NumberText.count((long) left.getAsDouble(), "sites"),
+                  "sites_left_out")
+              .number("n", (long) left.getAsDouble())
               .build());
     }
   }
@@ -104,37 +109,37 @@ final class BenefitSentences {
       return;
     }
     sentences.add(
-        Sentence.of("A new device, looking ")
+        Said.of("view.BenefitSentences.a-new-device-looking-ahead-at")
             .cell(
+                "horizonYears",
                 at,
                 Missing.orNotKnown(Cells.number(row, "horizon_years"), NumberText::years),
                 "horizon_years")
-            .say(" ahead at ")
             .cell(
+                "discountRate",
                 at,
                 Missing.orNotKnown(Cells.number(row, "discount_rate"), NumberText::percent),
                 "discount_rate")
-            .say(" discount: net benefit ")
-            .cell(at, dollars(row, "net_usd"), "net_usd")
-            .say(" at present value; cost ")
-            .cell(at, dollars(row, "equivalent_annual_usd"), "equivalent_annual_usd")
-            .say(" a year.")
+            .cell("netUsd", at, dollars(row, "net_usd"), "net_usd")
+            .cell(
+                "equivalentAnnualUsd",
+                at,
+                dollars(row, "equivalent_annual_usd"),
+                "equivalent_annual_usd")
             .build());
-    ratio(
-        at,
-        Sentence.of("Damage that it is expected to avoid for each dollar of cost, in dollars: "),
-        sentences);
+    sentences.add(ratio(at, "view.BenefitSentences.damage-that-it-is-expected-to"));
   }
 
   private static String unprojected(Row row) {
     String missing =
         row.text("fit").isEmpty()
-            ? "no life could be fitted to the records, which takes at least 3 failures at different ages."
-            : "the yearly damage, the cost of building or the cost of a visit is on no record.";
-    return "Benefit against cost of a new device cannot be projected: " + missing;
+            ? Messages.of("view.BenefitSentences.no-life-could-be-fitted-to")
+            : Messages.of("view.BenefitSentences.the-yearly-damage-the-cost-of");
+    return Messages.of(
+        "view.BenefitSentences.benefit-against-cost-of-a-new", Map.of("missing", missing));
   }
 
-  private static void ratio(Rows at, Sentence.Builder opening, List<Sentence> sentences) {
+  private static Sentence ratio(Rows at, String key) {
     Optional<Row> row = at.first();
     Optional<Estimate> ratio =
         row.flatMap(
@@ -144,33 +149,33 @@ final class BenefitSentences {
                     Cells.number(r, "ratio_lower"),
                     Cells.number(r, "ratio_upper")));
     if (ratio.isEmpty()) {
-      sentences.add(
-          opening.say("cannot be computed, because the cost on record is nothing.").build());
-      return;
+      return Said.of(key)
+          .words("ratio", Messages.of("view.BenefitSentences.cannot-be-computed-because-the-cost"))
+          .build();
     }
-    Sentence.Builder text =
-        opening
-            .cell(at, ratio.get().ratio(), "ratio", "ratio_lower", "ratio_upper")
-            .say(". ")
-            .say(verdict(ratio.get()));
-    Cells.number(row.get(), "sites")
-        .ifPresent(
-            sites ->
-                text.say(" Based on ")
-                    .cell(at, NumberText.count((long) sites, "sites"), "sites")
-                    .say(" with damage and cost on record."));
-    sentences.add(text.build());
+    OptionalDouble sites = Cells.number(row.get(), "sites");
+    Said told =
+        Said.of("view.BenefitSentences.ratio-and-verdict")
+            .cell("ratio", at, ratio.get().ratio(), "ratio", "ratio_lower", "ratio_upper")
+            .words("verdict", verdict(ratio.get()))
+            .part("based", sites.isEmpty() ? Optional.empty() : Optional.of(based(at, sites)));
+    return Said.of(key).part("ratio", told).build();
+  }
+
+  private static Said based(Rows at, OptionalDouble sites) {
+    return Said.of("view.BenefitSentences.based-on")
+        .cell("sites", at, NumberText.count((long) sites.getAsDouble(), "sites"), "sites");
   }
 
   private static String verdict(Estimate ratio) {
     if (!ratio.hasLimits()) {
-      return "Without limits this says little.";
+      return Messages.of("view.BenefitSentences.without-limits-this-says-little");
     }
     if (ratio.lower().getAsDouble() > 1) {
-      return "Benefit exceeds cost over the whole range of the limits, if the assumptions hold.";
+      return Messages.of("view.BenefitSentences.benefit-exceeds-cost-over-the-whole");
     }
     return ratio.upper().getAsDouble() < 1
-        ? "Cost exceeds benefit over the whole range of the limits, if the assumptions hold."
-        : "The limits lie on both sides of 1: the records do not show whether benefit exceeds cost.";
+        ? Messages.of("view.BenefitSentences.cost-exceeds-benefit-over-the-whole")
+        : Messages.of("view.BenefitSentences.the-limits-lie-on-both-sides");
   }
 }

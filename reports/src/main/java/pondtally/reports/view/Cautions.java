@@ -1,21 +1,22 @@
 package pondtally.reports.view;
 
 import java.util.List;
+import pondtally.reports.text.Messages;
 
 /** The cautions that stand in every report. */
 public final class Cautions {
 
   /** Heading above them. */
-  public static final String HEADING = "Cautions";
+  public static final String HEADING = Messages.of("view.Cautions.cautions");
 
   private static final List<String> ALL =
       List.of(
-          "Breaching a dam and working in a pond can kill. Water let go at once can drown people and wash out roads downstream: never release water without knowing where it goes.",
-          "Permits are needed in most regions, and the landowner's leave. Ask the local authority before any work on a dam, a culvert or an animal.",
-          "Nothing here sizes a pipe, rates a culvert or certifies a road. That is for a licensed engineer and the local authority, and local codes come first.",
-          "Small groups say little: read the limits before the rates.",
-          "Device comparisons are observational: crews, sites and years differ between pipe types, so a difference need not come from the pipe.",
-          "Verified figures rest on what visitors saw. What was not visited is not known, and is never counted as working.");
+          Messages.of("view.Cautions.breaching-a-dam-and-working-in"),
+          Messages.of("view.Cautions.permits-are-needed-in-most-regions"),
+          Messages.of("view.Cautions.nothing-here-sizes-a-pipe-rates"),
+          Messages.of("view.Cautions.small-groups-say-little-read-the"),
+          Messages.of("view.Cautions.device-comparisons-are-observational-crews-sites"),
+          Messages.of("view.Cautions.verified-figures-rest-on-what-visitors"));
 
   private Cautions() {}
 

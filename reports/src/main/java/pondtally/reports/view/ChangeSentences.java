@@ -12,7 +12,7 @@ import pondtally.reports.text.NumberText;
 /** What changed between two runs, in sentences. */
 public final class ChangeSentences {
 
-  private static final Messages SAY = Messages.english();
+  private static final Messages SAY = Messages.reports();
 
   private ChangeSentences() {}
 

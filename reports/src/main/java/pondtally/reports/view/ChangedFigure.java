@@ -28,8 +28,11 @@ public final class ChangedFigure {
   public static String difference(Row row) {
     double difference = row.number("difference").orElse(0);
     double size = Math.abs(difference);
-    String by = print(size, size, row).replace("%", "\u00a0points");
-    return Messages.english()
+    String by =
+        isShare(row.text("column"))
+            ? Messages.of("number.points", Map.of("number", share(size, size)))
+            : print(size, size, row);
+    return Messages.reports()
         .text(difference < 0 ? "compare.down" : "compare.up", Map.of("by", by));
   }
 
@@ -38,10 +41,14 @@ public final class ChangedFigure {
       return NumberText.dollars(value);
     }
     if (isShare(row.text("column"))) {
-      return NumberText.decimal(100 * value, Math.max(1, visible(100 * difference))) + "%";
+      return Messages.of("number.percent", Map.of("number", share(value, difference)));
     }
     boolean isWhole = value == Math.rint(value) && difference == Math.rint(difference);
     return NumberText.decimal(value, isWhole ? 0 : decimals(value, difference));
+  }
+
+  private static String share(double value, double difference) {
+    return NumberText.decimal(100 * value, Math.max(1, visible(100 * difference)));
   }
 
   /** Three digits, and never so few that two figures that differ look alike. */

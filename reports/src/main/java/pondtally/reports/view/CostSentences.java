@@ -2,10 +2,12 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -23,21 +25,21 @@ final class CostSentences {
         tables,
         "per-property",
         "cash",
-        "A protected property cost, in cash: ",
+        "view.CostSentences.a-protected-property-cost-in-cash",
         "properties",
         sentences);
     perUnit(
         tables,
         "per-property",
         "cash-and-in-kind",
-        "The same with in-kind value: ",
+        "view.CostSentences.the-same-with-in-kind-value",
         "properties",
         sentences);
     perUnit(
         tables,
         "per-acre-year",
         "cash",
-        "A wetland acre kept for a year cost, in cash: ",
+        "view.CostSentences.a-wetland-acre-kept-for-a",
         "acre-years",
         sentences);
     return sentences;
@@ -59,42 +61,28 @@ final class CostSentences {
     if (Cells.number(row, "build_usd").isEmpty()
         && Cells.number(row, "devices_costed").orElse(1) == 0) {
       sentences.add(
-          Sentence.of("What the program cost is not known: ")
-              .cell(all, Cells.count(row, "devices_costed"), "devices_costed")
-              .say(" of ")
-              .cell(all, Cells.count(row, "devices", "devices"), "devices")
-              .say(" have a record of what building cost, and no other cost is recorded.")
+          Said.of("view.CostSentences.what-the-program-cost-is-not")
+              .cell("devicesCosted", all, Cells.count(row, "devices_costed"), "devices_costed")
+              .cell("devices", all, Cells.count(row, "devices", "devices"), "devices")
               .build());
       return;
     }
     sentences.add(
-        Sentence.of("Recorded so far: ")
-            .cell(all, dollars(row, "build_usd"), "build_usd")
-            .say(" in cash for building, ")
-            .cell(all, dollars(row, "upkeep_usd"), "upkeep_usd")
-            .say(" in cash for upkeep and ")
-            .cell(all, dollars(row, "in_kind_usd"), "in_kind_usd")
-            .say(" in kind. ")
-            .cell(all, Cells.count(row, "devices_costed"), "devices_costed")
-            .say(" of ")
-            .cell(all, Cells.count(row, "devices", "devices"), "devices")
-            .say(coverage(row))
+        Said.of("view.CostSentences.recorded-so-far-in-cash-for")
+            .cell("buildUsd", all, dollars(row, "build_usd"), "build_usd")
+            .cell("upkeepUsd", all, dollars(row, "upkeep_usd"), "upkeep_usd")
+            .cell("inKindUsd", all, dollars(row, "in_kind_usd"), "in_kind_usd")
+            .cell("devicesCosted", all, Cells.count(row, "devices_costed"), "devices_costed")
+            .cell("devices", all, Cells.count(row, "devices", "devices"), "devices")
+            .number("n", (long) Cells.number(row, "devices").orElse(0))
+            .number("without", without(row))
             .build());
   }
 
   /** Of a program whose every device has costs there are no others to speak of. */
-  private static String coverage(Row row) {
-    double devices = Cells.number(row, "devices").orElse(0);
-    double without = devices - Cells.number(row, "devices_costed").orElse(0);
-    String verb = devices == 1 ? " has" : " have";
-    return verb + " cost records" + others(without, "the cost is not known, not zero") + ".";
-  }
-
-  private static String others(double without, String isSo) {
-    if (without <= 0) {
-      return "";
-    }
-    return (without == 1 ? "; for the other one " : "; for the others ") + isSo;
+  private static long without(Row row) {
+    double costed = Cells.number(row, "devices_costed").orElse(0);
+    return (long) Math.max(0, Cells.number(row, "devices").orElse(0) - costed);
   }
 
   private static String dollars(Row row, String column) {
@@ -110,27 +98,28 @@ final class CostSentences {
               double before = Cells.number(row, "lines_before_index").orElse(0);
               if (before > 0) {
                 sentences.add(
-                    Sentence.of("")
+                    Said.of("view.CostSentences.before-the-first-year-of-the")
                         .cell(
+                            "linesBeforeIndex",
                             all,
                             NumberText.count((long) before, "cost lines"),
                             "lines_before_index")
-                        .say(" (")
                         .cell(
+                            "beforeIndexNominalUsd",
                             all,
                             dollars(row, "before_index_nominal_usd"),
                             "before_index_nominal_usd")
-                        .say(
-                            (before == 1 ? " as paid) lies" : " as paid) lie")
-                                + " before the first year of the price index: what they are worth today is not known, and they are in no sum.")
+                        .number("n", (long) before)
                         .build());
               }
               if (Cells.number(row, "lines_index_provisional").orElse(0) > 0) {
                 sentences.add(
-                    Sentence.of("Of the dollars recorded, ")
-                        .cell(all, dollars(row, "index_provisional_usd"), "index_provisional_usd")
-                        .say(
-                            " is index-provisional: the price index of its year is not final, so that it may still change a little.")
+                    Said.of("view.CostSentences.of-the-dollars-recorded-is-index")
+                        .cell(
+                            "indexProvisionalUsd",
+                            all,
+                            dollars(row, "index_provisional_usd"),
+                            "index_provisional_usd")
                         .build());
               }
             });
@@ -142,10 +131,12 @@ final class CostSentences {
         all.first().map(row -> Cells.number(row, "volunteer_hours").orElse(0)).orElse(0.0);
     if (hours > 0 && tables.fact("volunteer_rate_usd").isEmpty()) {
       sentences.add(
-          Sentence.of("")
-              .cell(all, NumberText.measured(hours, 0, "volunteer hours"), "volunteer_hours")
-              .say(
-                  " are not valued, because no volunteer rate is set; they are in no dollar figure.")
+          Said.of("view.CostSentences.are-not-valued-because-no-volunteer")
+              .cell(
+                  "volunteerHours",
+                  all,
+                  NumberText.measured(hours, 0, "volunteer hours"),
+                  "volunteer_hours")
               .build());
     }
   }
@@ -169,26 +160,31 @@ final class CostSentences {
       boolean nothing = Cells.number(row, "denominator").orElse(-1) == 0;
       String why =
           nothing
-              ? "cannot be computed, because the records verify no " + units + "."
-              : Missing.NOT_KNOWN + ".";
-      sentences.add(Sentence.of(opening + why).build());
+              ? Messages.of(
+                  "view.CostSentences.cannot-be-computed-because-the-records",
+                  Map.of("units", Messages.or("unit." + units + ".other", units)))
+              : Messages.of("view.CostSentences.not-known");
+      sentences.add(Said.of(opening).words("cost", why).build());
       return;
     }
-    Sentence.Builder text =
-        Sentence.of(opening)
-            .cell(all, cost.get().dollars(), "value_usd", "lower", "upper")
-            .say(". Based on ")
+    Said based =
+        Said.of("view.CostSentences.based-on")
+            .cell("cost", all, cost.get().dollars(), "value_usd", "lower", "upper")
             .cell(
+                "units",
                 all,
                 NumberText.measured(Cells.number(row, "denominator").orElse(0), 0, units),
-                "denominator");
-    double left = Cells.number(row, "clusters_left_out").orElse(0);
-    if (left > 0) {
-      text.say("; ")
-          .cell(all, NumberText.count((long) left, "site clusters"), "clusters_left_out")
-          .say(left == 1 ? " is" : " are")
-          .say(" left out because a cost or the outcome is not recorded");
-    }
-    sentences.add(text.say(".").build());
+                "denominator")
+            .part("left", left(all, (long) Cells.number(row, "clusters_left_out").orElse(0)));
+    sentences.add(Said.of(opening).part("cost", based).build());
+  }
+
+  private static Optional<Said> left(Rows all, long left) {
+    return left == 0
+        ? Optional.empty()
+        : Optional.of(
+            Said.of("view.CostSentences.left-out-because-a-cost-or")
+                .cell("clusters", all, NumberText.count(left, "site clusters"), "clusters_left_out")
+                .number("n", left));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What became of the rows and who has not sent any, in sentences. */
@@ -26,17 +27,13 @@ public final class DataSentences {
       return;
     }
     sentences.add(
-        Sentence.of("Rows read: ")
-            .sum(account, sum(account, "rows_read"), "rows_read")
-            .say(". Used as they stood: ")
-            .sum(account, sum(account, "used"), "used")
-            .say("; used with a change: ")
-            .sum(account, sum(account, "changed"), "changed")
-            .say("; set aside: ")
-            .sum(account, sum(account, "set_aside"), "set_aside")
-            .say("; duplicates: ")
-            .sum(account, sum(account, "duplicate"), "duplicate")
-            .say(reasons(tables))
+        Said.of("view.DataSentences.rows-read-used-as-they-stood")
+            .sum("rowsRead", account, sum(account, "rows_read"), "rows_read")
+            .sum("used", account, sum(account, "used"), "used")
+            .sum("changed", account, sum(account, "changed"), "changed")
+            .sum("setAside", account, sum(account, "set_aside"), "set_aside")
+            .sum("duplicate", account, sum(account, "duplicate"), "duplicate")
+            .words("reasons", reasons(tables))
             .build());
   }
 
@@ -46,7 +43,9 @@ public final class DataSentences {
   }
 
   private static String reasons(TablePackage tables) {
-    return hasReasons(tables) ? ". The reasons stand beside the rows in fix-list.xlsx." : ".";
+    return hasReasons(tables)
+        ? Messages.of("view.DataSentences.the-reasons-stand-beside-the-rows")
+        : ".";
   }
 
   private static String sum(Rows rows, String column) {
@@ -63,22 +62,22 @@ public final class DataSentences {
     }
     Rows year = all.where("year", latest.get());
     sentences.add(
-        Sentence.of("Of ")
-            .sum(year, sum(year, "devices_expected"), "devices_expected")
-            .say(" devices in service in " + latest.get() + ", ")
-            .sum(year, sum(year, "devices_seen"), "devices_seen")
-            .say(" were visited that year.")
+        Said.of("view.DataSentences.of-devices-in-service-in-were")
+            .sum("devicesExpected", year, sum(year, "devices_expected"), "devices_expected")
+            .words("latest", latest.get())
+            .sum("devicesSeen", year, sum(year, "devices_seen"), "devices_seen")
             .build());
     List<Row> silent =
         year.list().stream().filter(row -> row.text("last_date_sent").isEmpty()).toList();
     if (!silent.isEmpty()) {
       Rows none = year.where("last_date_sent", "");
       sentences.add(
-          Sentence.of("")
-              .rows(none, NumberText.count(silent.size(), "partners"))
-              .say(" sent nothing dated in " + latest.get() + ": ")
-              .say(silent.stream().map(r -> r.text("partner")).collect(Collectors.joining("; ")))
-              .say(".")
+          Said.of("view.DataSentences.sent-nothing-dated-in")
+              .rows("none", none, NumberText.count(silent.size(), "partners"))
+              .words("latest", latest.get())
+              .words(
+                  "joining",
+                  silent.stream().map(r -> r.text("partner")).collect(Collectors.joining("; ")))
               .build());
     }
   }

@@ -2,7 +2,9 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Which devices work today, in sentences. */
@@ -24,22 +26,21 @@ final class DeviceSentences {
 
   static Sentence counts(Rows devices) {
     Rows retired = devices.where("state", "retired");
-    Sentence.Builder text =
-        Sentence.of("The records hold ")
-            .rows(devices, NumberText.count(devices.list().size(), "devices"));
-    if (!retired.list().isEmpty()) {
-      text.say(", ").rows(retired, NumberText.count(retired.list().size())).say(" of them retired");
+    Said said =
+        Said.of("view.DeviceSentences.the-records-hold")
+            .rows("devices", devices, NumberText.count(devices.list().size(), "devices"))
+            .part(
+                "retired",
+                Optional.of(retired)
+                    .filter(rows -> !rows.list().isEmpty())
+                    .map(
+                        rows ->
+                            Said.of("view.DeviceSentences.of-them-retired")
+                                .rows("count", rows, NumberText.count(rows.list().size()))));
+    for (String state : List.of("working", "reduced", "failed", "unverified")) {
+      said.rows(state, devices.where("state", state), count(devices, state));
     }
-    text.say(". Of those not retired: ");
-    return text.rows(devices.where("state", "working"), count(devices, "working"))
-        .say(" working, ")
-        .rows(devices.where("state", "reduced"), count(devices, "reduced"))
-        .say(" at reduced flow, ")
-        .rows(devices.where("state", "failed"), count(devices, "failed"))
-        .say(" failed, ")
-        .rows(devices.where("state", "unverified"), count(devices, "unverified"))
-        .say(" unverified.")
-        .build();
+    return said.build();
   }
 
   private static String count(Rows devices, String state) {
@@ -51,26 +52,30 @@ final class DeviceSentences {
     int count = unverified.list().size();
     String since = since(tables);
     if (count == 0) {
-      return Sentence.of(
-              "Every device not retired was looked at within "
-                  + since
-                  + ", or is known to have failed.")
+      return Said.of("view.DeviceSentences.every-device-not-retired-was-looked")
+          .words("since", since)
           .build();
     }
     Rows never = unverified.only(row -> row.has("last_visit_on")).where("last_visit_on", "");
-    Sentence.Builder text = Sentence.of("").rows(unverified, NumberText.count(count, "devices"));
-    text.say(count == 1 ? " has" : " have").say(" not been looked at for more than " + since);
-    if (!never.list().isEmpty()) {
-      text.say(" (").rows(never, NumberText.count(never.list().size())).say(" of them never)");
-    }
-    return text.say(count == 1 ? ": its state is unverified." : ": their state is unverified.")
+    return Said.of("view.DeviceSentences.not-been-looked-at-for-more")
+        .rows("devices", unverified, NumberText.count(count, "devices"))
+        .number("n", count)
+        .words("since", since)
+        .part(
+            "never",
+            Optional.of(never)
+                .filter(rows -> !rows.list().isEmpty())
+                .map(
+                    rows ->
+                        Said.of("view.DeviceSentences.of-them-never")
+                            .rows("count", rows, NumberText.count(rows.list().size()))))
         .build();
   }
 
   private static String since(TablePackage tables) {
     String days = tables.fact("revisit_every_days");
     return days.isEmpty()
-        ? "twice the planned interval"
+        ? Messages.of("view.DeviceSentences.twice-the-planned-interval")
         : NumberText.count(2 * Long.parseLong(days), "days");
   }
 }

@@ -3,11 +3,13 @@ package pondtally.reports.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Failure rates, causes and watersheds, in sentences. */
@@ -43,17 +45,21 @@ final class FailureSentences {
       return;
     }
     sentences.add(
-        Sentence.of("Failures in 100 device-years: ")
-            .cell(all, rate.get().rate(), "per_100_device_years", "lower", "upper")
-            .say(". Based on ")
-            .cell(all, Cells.count(row.get(), "failures", "failures"), "failures")
-            .say(" in ")
+        Said.of("view.FailureSentences.failures-in-100-device-years-based")
             .cell(
+                "per_100DeviceYears",
+                all,
+                rate.get().rate(),
+                "per_100_device_years",
+                "lower",
+                "upper")
+            .cell("failures", all, Cells.count(row.get(), "failures", "failures"), "failures")
+            .cell(
+                "deviceYears",
                 all,
                 NumberText.measured(
                     Cells.number(row.get(), "device_years").orElse(0), 0, "device-years"),
                 "device_years")
-            .say(".")
             .build());
   }
 
@@ -64,7 +70,8 @@ final class FailureSentences {
     if (failures == 0) {
       return;
     }
-    Sentence.Builder text = Sentence.of("Most often put down to: ");
+    Sentence.Builder text =
+        Sentence.of(Messages.of("view.FailureSentences.most-often-put-down-to"));
     List<Row> top =
         all.list().stream()
             .sorted(Comparator.comparingDouble(r -> -Cells.number(r, "failures").orElse(0)))
@@ -73,10 +80,13 @@ final class FailureSentences {
     for (int i = 0; i < top.size(); i++) {
       String cause = top.get(i).text("cause");
       text.say(i == 0 ? "" : ", ")
-          .say(cause.equals("unknown") ? "cause not recorded" : GroupText.words(cause))
+          .say(
+              cause.equals("unknown")
+                  ? Messages.of("view.FailureSentences.cause-not-recorded")
+                  : GroupText.words(cause))
           .say(" (")
           .cell(all.where("cause", cause), Cells.count(top.get(i), "failures"), "failures")
-          .say(" of ")
+          .say(Messages.of("common.of"))
           .sum(all, NumberText.count((long) failures), "failures")
           .say(")");
     }
@@ -85,24 +95,23 @@ final class FailureSentences {
 
   static void watersheds(TablePackage tables, List<Sentence> sentences) {
     Rows all = Rows.of(tables, "failure_rates").where("grouping", "watershed").where("year", "all");
+    Rows large = all.atLeast("devices", Groups.smallBelow(tables));
     List<Row> judged =
-        all.list().stream()
-            .filter(row -> !Groups.isSmall(Line.of(row), tables))
-            .filter(row -> !row.text("outside_funnel").isEmpty())
-            .toList();
+        large.list().stream().filter(row -> !row.text("outside_funnel").isEmpty()).toList();
     if (judged.isEmpty()) {
       return;
     }
     List<Row> beyond = judged.stream().filter(row -> row.isTrue("outside_funnel")).toList();
     if (beyond.isEmpty()) {
       sentences.add(
-          Sentence.of(
-                  judged.size() == 1
-                      ? "The one watershed large enough to judge fails no more and no less than chance explains."
-                      : "No watershed stands out: the "
-                          + judged.size()
-                          + " large enough to judge lie within what chance alone explains (99.8% limits).")
-              .build());
+          judged.size() == 1
+              ? Said.of("view.FailureSentences.the-one-watershed-large-enough-to").build()
+              : Said.of("view.FailureSentences.no-watershed-stands-out-the-large")
+                  .rows(
+                      "size",
+                      large.where("outside_funnel", "false"),
+                      NumberText.count(judged.size()))
+                  .build());
     }
     for (Row row : beyond) {
       sentences.add(standsOut(all.where("group", row.text("group")), row));
@@ -112,21 +121,27 @@ final class FailureSentences {
   private static Sentence standsOut(Rows at, Row row) {
     double rate = Cells.number(row, "per_100_device_years").orElse(0);
     boolean worse = rate > Cells.number(row, "funnel_upper").orElse(Double.POSITIVE_INFINITY);
-    return Sentence.of("Watershed " + row.text("group") + " fails ")
-        .say(worse ? "more" : "less")
-        .say(" often than chance alone explains: ")
-        .cell(at, NumberText.rate(rate), "per_100_device_years")
-        .say(" failures in 100 device-years, where ")
+    return Said.of("view.FailureSentences.watershed-fails-often-than-chance-alone")
+        .words("group", row.text("group"))
+        .words(
+            "part",
+            worse
+                ? Messages.of("view.FailureSentences.more")
+                : Messages.of("view.FailureSentences.less"))
+        .cell("per_100DeviceYears", at, NumberText.rate(rate), "per_100_device_years")
         .cell(
+            "funnelLower",
             at,
-            NumberText.rate(Cells.number(row, "funnel_lower").orElse(0))
-                + " to "
-                + NumberText.rate(Cells.number(row, "funnel_upper").orElse(0)),
+            Messages.of(
+                "view.FailureSentences.to",
+                Map.of(
+                    "rate",
+                    NumberText.rate(Cells.number(row, "funnel_lower").orElse(0)),
+                    "rate2",
+                    NumberText.rate(Cells.number(row, "funnel_upper").orElse(0)))),
             "funnel_lower",
             "funnel_upper")
-        .say(" would be no surprise. Based on ")
-        .cell(at, Cells.count(row, "devices", "devices"), "devices")
-        .say(". Why, the figures do not say.")
+        .cell("devices", at, Cells.count(row, "devices", "devices"), "devices")
         .build();
   }
 }

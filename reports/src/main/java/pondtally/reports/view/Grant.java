@@ -2,8 +2,10 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 
 /**
@@ -17,9 +19,13 @@ public final class Grant {
   /** The title of the document. */
   public static String title(TablePackage tables) {
     String region = tables.fact("region");
-    return (region.isEmpty() ? "Beaver coexistence program" : region)
-        + ": figures for a grant application"
-        + ScopeSentences.suffix(tables);
+    return Messages.of(
+        "view.Grant.figures-for-a-grant-application",
+        Map.of(
+            "part",
+            region.isEmpty() ? Messages.of("view.Grant.unnamed") : region,
+            "suffix",
+            ScopeSentences.suffix(tables)));
   }
 
   /** Period and data cut in words. */
@@ -27,20 +33,23 @@ public final class Grant {
     String period =
         tables.fact("period_from").isEmpty() || tables.fact("period_to").isEmpty()
             ? ""
-            : "Reporting period "
-                + DateText.readable(tables.fact("period_from"))
-                + " to "
-                + DateText.readable(tables.fact("period_to"))
-                + ". ";
-    return "Beaver coexistence program. " + period + foot(tables) + ".";
+            : Messages.of(
+                "view.Grant.reporting-period-to",
+                Map.of(
+                    "periodFrom",
+                    DateText.readable(tables.fact("period_from")),
+                    "periodTo",
+                    DateText.readable(tables.fact("period_to"))));
+    return Messages.of(
+        "view.Grant.beaver-coexistence-program", Map.of("period", period, "foot", foot(tables)));
   }
 
   /** What stands at the foot of each page, without the page number. */
   public static String foot(TablePackage tables) {
     String asOf = tables.fact("as_of");
     return asOf.isEmpty()
-        ? "Data cut " + Missing.NOT_KNOWN
-        : "Records up to " + DateText.readable(asOf);
+        ? Messages.of("view.Grant.data-cut", Map.of("notknown", Missing.NOT_KNOWN))
+        : Messages.of("view.Grant.records-up-to", Map.of("asOf", DateText.readable(asOf)));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What it cost, cash alone and with in-kind value, and what it saved. */
@@ -17,13 +18,22 @@ final class GrantCost {
 
   private static Map<String, List<String>> units() {
     Map<String, List<String>> units = new LinkedHashMap<>();
-    units.put("per-property", List.of("A protected property", "properties"));
-    units.put("per-property-year", List.of("A property protected for a year", "property-years"));
-    units.put("per-acre-year", List.of("A wetland acre kept for a year", "acre-years"));
-    units.put("per-removal-avoided", List.of("A removal avoided, computed", "removals avoided"));
+    units.put(
+        "per-property", List.of(Messages.of("view.GrantCost.a-protected-property"), "properties"));
+    units.put(
+        "per-property-year",
+        List.of(Messages.of("view.GrantCost.a-property-protected-for-a-year"), "property-years"));
+    units.put(
+        "per-acre-year",
+        List.of(Messages.of("view.GrantCost.a-wetland-acre-kept-for-a"), "acre-years"));
+    units.put(
+        "per-removal-avoided",
+        List.of(
+            Messages.of("view.GrantCost.a-removal-avoided-computed"),
+            Messages.of("common.removals-avoided")));
     units.put(
         "per-functional-device-year",
-        List.of("A device verified working for a year", "device-years"));
+        List.of(Messages.of("view.GrantCost.a-device-verified-working-for-a"), "device-years"));
     return units;
   }
 
@@ -37,22 +47,24 @@ final class GrantCost {
       sections.add(
           new GrantSection(
               1,
-              "Cost",
+              Messages.of("common.Cost"),
               sentences,
               shown,
-              Map.of("cost-per-property", "Cost of a protected property by watershed.")));
+              Map.of(
+                  "cost-per-property",
+                  Messages.of("view.GrantCost.cost-of-a-protected-property-by"))));
     }
     List<Sentence> benefit = BenefitSentences.of(tables);
     if (!benefit.isEmpty()) {
       sections.add(
           new GrantSection(
               2,
-              "Benefit against cost",
+              Messages.of("common.Benefit-against-cost"),
               benefit,
               List.of(),
               Map.of(
                   "benefit-cost-sensitivity",
-                  "How the benefit for each dollar moves with each assumption.")));
+                  Messages.of("view.GrantCost.how-the-benefit-for-each-dollar"))));
     }
     return sections;
   }
@@ -60,11 +72,14 @@ final class GrantCost {
   private static void unitCosts(TablePackage tables, List<GrantTable> shown) {
     Rows all = GrantOutcomes.whole(tables, "cost_effectiveness").where("year", "all");
     GrantTable.Builder table =
-        GrantTable.of("What one unit of outcome cost" + inDollars(tables))
-            .words("Unit")
-            .words("Cash alone")
-            .words("Cash and in-kind value")
-            .words("Based on");
+        GrantTable.of(
+                Messages.of(
+                    "view.GrantCost.what-one-unit-of-outcome-cost",
+                    Map.of("inDollars", inDollars(tables))))
+            .words(Messages.of("common.Unit"))
+            .words(Messages.of("view.GrantCost.cash-alone"))
+            .words(Messages.of("view.GrantCost.cash-and-in-kind-value"))
+            .words(Messages.of("common.Based-on"));
     UNITS.forEach(
         (measure, words) -> {
           Rows cash = all.where("measure", measure).where("basis", "cash");
@@ -79,8 +94,8 @@ final class GrantCost {
         });
     table.addTo(
         shown,
-        "One row for each unit of outcome: its cost in cash, with in-kind value, and what it is based on.",
-        "Likely: 95% limits by resampling clusters of sites that share a pond or a property. Clusters whose cost or outcome is not recorded are left out of cost and outcome alike. Do not add these rows: the same dollars stand in each of them.");
+        Messages.of("view.GrantCost.one-row-for-each-unit-of"),
+        Messages.of("view.GrantCost.likely-95-limits-by-resampling-clusters"));
   }
 
   /** Units of outcome, and the clusters that could not be counted. */
@@ -98,28 +113,35 @@ final class GrantCost {
             left ->
                 text.say("; ")
                     .cell(row, NumberText.count((long) left, "site clusters"), "clusters_left_out")
-                    .say(" left out"));
+                    .say(Messages.of("common.left-out")));
     return text.build();
   }
 
   private static void years(TablePackage tables, List<GrantTable> shown) {
     Rows all = GrantOutcomes.whole(tables, "costs");
     GrantTable.Builder table =
-        GrantTable.of("Recorded spending by year" + inDollars(tables))
-            .words("Year")
-            .numbers("Building, cash", "Upkeep, cash", "In kind", "Total");
+        GrantTable.of(
+                Messages.of(
+                    "view.GrantCost.recorded-spending-by-year",
+                    Map.of("inDollars", inDollars(tables))))
+            .words(Messages.of("common.Year"))
+            .numbers(
+                Messages.of("view.GrantCost.building-cash"),
+                Messages.of("view.GrantCost.upkeep-cash"),
+                Messages.of("common.In-kind"),
+                Messages.of("view.GrantCost.total"));
     all.list().stream()
         .map(row -> row.text("year"))
         .filter(year -> !year.equals("all"))
         .sorted()
         .forEach(year -> costRow(table, all.where("year", year), year));
     if (all.where("year", "all").first().isPresent()) {
-      costRow(table, all.where("year", "all"), "All years");
+      costRow(table, all.where("year", "all"), Messages.of("view.GrantCost.all-years"));
     }
     table.addTo(
         shown,
-        "One row for each year and one for all: cash for building and upkeep, in-kind value, total.",
-        "Recorded cost only; cost that nobody recorded is not known and not in these figures.");
+        Messages.of("view.GrantCost.one-row-for-each-year-and"),
+        Messages.of("view.GrantCost.recorded-cost-only-cost-that-nobody"));
   }
 
   private static void costRow(GrantTable.Builder table, Rows row, String name) {
@@ -133,6 +155,6 @@ final class GrantCost {
 
   private static String inDollars(TablePackage tables) {
     String year = tables.fact("base_year");
-    return year.isEmpty() ? "" : ", in dollars of " + year;
+    return year.isEmpty() ? "" : Messages.of("view.GrantCost.in-dollars-of", Map.of("year", year));
   }
 }

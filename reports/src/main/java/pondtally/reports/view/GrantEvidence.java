@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** How good the records are, and what these figures cannot say. Names nobody. */
@@ -16,16 +17,16 @@ final class GrantEvidence {
 
   private static Map<String, String> subjects() {
     Map<String, String> subjects = new LinkedHashMap<>();
-    subjects.put("devices", "devices in service");
-    subjects.put("survival_summary", "how long devices last");
-    subjects.put("properties", "properties protected");
-    subjects.put("wetland", "wetland kept");
-    subjects.put("removals_avoided", "removals avoided");
+    subjects.put("devices", Messages.of("view.GrantEvidence.devices-in-service"));
+    subjects.put("survival_summary", Messages.of("view.GrantEvidence.how-long-devices-last"));
+    subjects.put("properties", Messages.of("view.GrantEvidence.properties-protected"));
+    subjects.put("wetland", Messages.of("view.GrantEvidence.wetland-kept"));
+    subjects.put("removals_avoided", Messages.of("common.removals-avoided"));
     subjects.put("costs", "cost");
-    subjects.put("cost_effectiveness", "cost per unit of outcome");
-    subjects.put("benefit_cost", "benefit against cost");
-    subjects.put("funding", "who paid, and match");
-    subjects.put("season_forecast", "next season");
+    subjects.put("cost_effectiveness", Messages.of("view.GrantEvidence.cost-per-unit-of-outcome"));
+    subjects.put("benefit_cost", Messages.of("view.GrantEvidence.benefit-against-cost"));
+    subjects.put("funding", Messages.of("view.GrantEvidence.who-paid-and-match"));
+    subjects.put("season_forecast", Messages.of("view.GrantEvidence.next-season"));
     return subjects;
   }
 
@@ -35,9 +36,13 @@ final class GrantEvidence {
     silent(tables, sentences);
     missing(tables, sentences);
     sentences.add(
-        GrantCells.words(
-            "The records are what crews wrote down in the course of their work, not a planned trial. Sites were chosen because there was a conflict, and nothing here compares them with sites left alone. What was not recorded is not known and is never counted as zero."));
-    return new GrantSection(1, "Evidence and its limits", sentences, List.of(), Map.of());
+        GrantCells.words(Messages.of("view.GrantEvidence.the-records-are-what-crews-wrote")));
+    return new GrantSection(
+        1,
+        Messages.of("view.GrantEvidence.evidence-and-its-limits"),
+        sentences,
+        List.of(),
+        Map.of());
   }
 
   private static void rows(TablePackage tables, List<Sentence> sentences) {
@@ -46,17 +51,12 @@ final class GrantEvidence {
       return;
     }
     sentences.add(
-        Sentence.of("Behind these figures stand ")
-            .sum(account, GrantCells.summed(account, "rows_read"), "rows_read")
-            .say(" rows of partners' records. Used as they stood: ")
-            .sum(account, GrantCells.summed(account, "used"), "used")
-            .say("; used with a listed change: ")
-            .sum(account, GrantCells.summed(account, "changed"), "changed")
-            .say("; set aside with the reason: ")
-            .sum(account, GrantCells.summed(account, "set_aside"), "set_aside")
-            .say("; duplicates: ")
-            .sum(account, GrantCells.summed(account, "duplicate"), "duplicate")
-            .say(". Every row is accounted for.")
+        Said.of("view.GrantEvidence.behind-these-figures-stand-rows-of")
+            .sum("rowsRead", account, GrantCells.summed(account, "rows_read"), "rows_read")
+            .sum("used", account, GrantCells.summed(account, "used"), "used")
+            .sum("changed", account, GrantCells.summed(account, "changed"), "changed")
+            .sum("setAside", account, GrantCells.summed(account, "set_aside"), "set_aside")
+            .sum("duplicate", account, GrantCells.summed(account, "duplicate"), "duplicate")
             .build());
   }
 
@@ -68,11 +68,10 @@ final class GrantEvidence {
       return;
     }
     sentences.add(
-        Sentence.of("")
-            .rows(none, NumberText.count(none.list().size(), "partners"))
-            .say(" of ")
-            .rows(year, NumberText.count(year.list().size()))
-            .say(" sent nothing dated in " + name + ".")
+        Said.of("view.GrantEvidence.of-sent-nothing-dated-in")
+            .rows("none", none, NumberText.count(none.list().size(), "partners"))
+            .rows("year", year, NumberText.count(year.list().size()))
+            .words("name", name)
             .build());
   }
 
@@ -85,9 +84,9 @@ final class GrantEvidence {
     if (!missing.isEmpty()) {
       sentences.add(
           GrantCells.words(
-              "Not in these figures: "
-                  + String.join("; ", missing)
-                  + ". Take them from your own books, or leave them out."));
+              Messages.of(
+                  "view.GrantEvidence.not-in-these-figures-take-them",
+                  Map.of("part", String.join("; ", missing)))));
     }
   }
 }

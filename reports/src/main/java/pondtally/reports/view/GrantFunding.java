@@ -7,6 +7,7 @@ import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -30,9 +31,11 @@ final class GrantFunding {
     table(all, named)
         .addTo(
             shown,
-            "One row for each funder and budget period: what was paid, what was awarded, and match.",
-            "Dollars of the day (nominal), so these figures differ from those in dollars of one year. Lines outside every budget period stand in a row without a period.");
-    return Optional.of(new GrantSection(1, "Who paid, and match", sentences, shown, Map.of()));
+            Messages.of("view.GrantFunding.one-row-for-each-funder-and"),
+            Messages.of("view.GrantFunding.dollars-of-the-day-nominal-so"));
+    return Optional.of(
+        new GrantSection(
+            1, Messages.of("view.GrantFunding.who-paid-and-match"), sentences, shown, Map.of()));
   }
 
   /** The public edition leaves private columns out. */
@@ -45,7 +48,7 @@ final class GrantFunding {
     if (!named) {
       return Missing.WITHHELD;
     }
-    return row.text("funder").isEmpty() ? "not recorded" : row.text("funder");
+    return row.text("funder").isEmpty() ? Messages.of("common.not-recorded") : row.text("funder");
   }
 
   private static Rows key(Rows all, Row row, boolean named) {
@@ -58,33 +61,38 @@ final class GrantFunding {
     if (Cells.number(row, "match_required_usd").isEmpty() || row.text("match_met").isEmpty()) {
       return;
     }
+    String period = row.text("period_start").isEmpty() ? "" : period(row);
     sentences.add(
-        Sentence.of((name.equals(Missing.WITHHELD) ? "One funder" : name) + requires(row))
+        Said.of(
+                period.isEmpty()
+                    ? "view.GrantFunding.requires"
+                    : "view.GrantFunding.award-of-requires")
+            .words(
+                "funder",
+                name.equals(Missing.WITHHELD) ? Messages.of("view.GrantFunding.one-funder") : name)
+            // A funder with several awards is named once for each: the period tells which.
+            .words("period", period)
+            .words("met", row.isTrue("match_met") ? "yes" : "no")
             .cell(
+                "match",
                 at,
                 NumberText.dollars(Cells.number(row, "match_required_usd").getAsDouble()),
                 "match_required_usd")
-            .say(
-                row.isTrue("match_met")
-                    ? " of match; what is recorded and claimed reaches it."
-                    : " of match; what is recorded and claimed does not reach it yet.")
             .build());
-  }
-
-  /** A funder with several awards is named once for each, so the award's period tells which. */
-  private static String requires(Row row) {
-    return row.text("period_start").isEmpty()
-        ? " requires "
-        : ", award of " + period(row) + ", requires ";
   }
 
   private static GrantTable.Builder table(Rows all, boolean named) {
     GrantTable.Builder table =
-        GrantTable.of("Who paid, in dollars of the day")
-            .words("Funder")
-            .words("Budget period")
-            .numbers("Cash", "In kind", "Volunteer", "Award", "Match required")
-            .words("Match met");
+        GrantTable.of(Messages.of("common.Who-paid-in-dollars-of-the"))
+            .words(Messages.of("common.Funder"))
+            .words(Messages.of("view.GrantFunding.budget-period"))
+            .numbers(
+                Messages.of("view.GrantFunding.cash"),
+                Messages.of("common.In-kind"),
+                Messages.of("view.GrantFunding.volunteer"),
+                Messages.of("view.GrantFunding.award"),
+                Messages.of("view.GrantFunding.match-required"))
+            .words(Messages.of("view.GrantFunding.match-met"));
     for (Row row : all.list()) {
       Rows at = key(all, row, named);
       table.row(
@@ -102,16 +110,20 @@ final class GrantFunding {
 
   private static String period(Row row) {
     return row.text("period_start").isEmpty()
-        ? "outside every period"
-        : DateText.readable(row.text("period_start"))
-            + " to "
-            + DateText.readable(row.text("period_end"));
+        ? Messages.of("view.GrantFunding.outside-every-period")
+        : Messages.of(
+            "view.GrantFunding.to",
+            Map.of(
+                "periodStart",
+                DateText.readable(row.text("period_start")),
+                "periodEnd",
+                DateText.readable(row.text("period_end"))));
   }
 
   private static String yesOrNo(String met) {
     return switch (met) {
-      case "true" -> "yes";
-      case "false" -> "not yet";
+      case "true" -> Messages.of("common.yes");
+      case "false" -> Messages.of("view.GrantFunding.not-yet");
       default -> Missing.NOT_KNOWN;
     };
   }

@@ -1,10 +1,12 @@
 package pondtally.reports.view;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** The outcomes that applications ask for, each with its limits and its count, in one table. */
@@ -14,20 +16,27 @@ final class GrantGlance {
 
   static void addTo(List<GrantTable> shown, TablePackage tables) {
     GrantTable.Builder table =
-        GrantTable.of("Outcomes at a glance").words("Outcome").words("Figure").words("Based on");
+        GrantTable.of(Messages.of("view.GrantGlance.outcomes-at-a-glance"))
+            .words(Messages.of("view.GrantGlance.outcome"))
+            .words(Messages.of("common.Figure"))
+            .words(Messages.of("common.Based-on"));
     properties(tables, table);
     wetland(tables, table);
     removals(tables, table);
     survival(tables, table);
     failures(tables, table);
-    unitCost(tables, table, "cash", "Cost of a protected property, cash alone");
     unitCost(
-        tables, table, "cash-and-in-kind", "Cost of a protected property, cash and in-kind value");
+        tables, table, "cash", Messages.of("view.GrantGlance.cost-of-a-protected-property-cash"));
+    unitCost(
+        tables,
+        table,
+        "cash-and-in-kind",
+        Messages.of("view.GrantGlance.cost-of-a-protected-property-cash-2"));
     benefit(tables, table);
     table.addTo(
         shown,
-        "One row for each outcome: the figure with its limits, and what it is based on.",
-        "Likely: 95% limits. Quote the limits and the count with the figure.");
+        Messages.of("view.GrantGlance.one-row-for-each-outcome-the"),
+        Messages.of("view.GrantGlance.likely-95-limits-quote-the-limits"));
   }
 
   private static void properties(TablePackage tables, GrantTable.Builder table) {
@@ -39,14 +48,16 @@ final class GrantGlance {
         .ifPresent(
             row ->
                 table.row(
-                    GrantCells.words("Properties protected by devices verified working"),
+                    GrantCells.words(
+                        Messages.of(
+                            "view.GrantGlance.properties-protected-by-devices-verified-working")),
                     GrantCells.count(all, "properties_protected"),
-                    Sentence.of("")
+                    Said.of("view.GrantGlance.on-record")
                         .cell(
+                            "propertiesRecorded",
                             all,
                             Cells.count(row, "properties_recorded", "properties"),
                             "properties_recorded")
-                        .say(" on record")
                         .build()));
   }
 
@@ -57,11 +68,12 @@ final class GrantGlance {
             row -> {
               Sentence measured = measured(all, row);
               table.row(
-                  GrantCells.words("Wetland kept at the data cut, verified"),
+                  GrantCells.words(Messages.of("view.GrantGlance.wetland-kept-at-the-data-cut")),
                   GrantCells.cell(all, "acres_retained_verified", NumberText::acres),
                   measured);
               table.row(
-                  GrantCells.words("Wetland kept over the whole record"),
+                  GrantCells.words(
+                      Messages.of("view.GrantGlance.wetland-kept-over-the-whole-record")),
                   GrantCells.cell(all, "acre_years", NumberText::acreYears),
                   measured);
             });
@@ -69,12 +81,14 @@ final class GrantGlance {
 
   private static Sentence measured(Rows all, Row row) {
     if (GrantCells.number(all, "sites_measured").isEmpty()) {
-      return GrantCells.words("sites measured: " + GrantCells.missing(all, "sites_measured"));
+      return GrantCells.words(
+          Messages.of(
+              "view.GrantGlance.sites-measured",
+              Map.of("missing", GrantCells.missing(all, "sites_measured"))));
     }
-    return Sentence.of("measured at ")
-        .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
-        .say(" of ")
-        .cell(all, Cells.count(row, "sites", "sites"), "sites")
+    return Said.of("view.GrantGlance.measured-at-of")
+        .cell("sitesMeasured", all, Cells.count(row, "sites_measured"), "sites_measured")
+        .cell("sites", all, Cells.count(row, "sites", "sites"), "sites")
         .build();
   }
 
@@ -98,9 +112,11 @@ final class GrantGlance {
                 based
                     .say("; ")
                     .cell(year, NumberText.count((long) left), "sites_left_out")
-                    .say(" left out"));
+                    .say(Messages.of("common.left-out")));
     table.row(
-        GrantCells.words("Removals avoided in " + latest.get() + ", computed"),
+        GrantCells.words(
+            Messages.of(
+                "view.GrantGlance.removals-avoided-in-computed", Map.of("latest", latest.get()))),
         GrantCells.cell(year, "avoided_computed", v -> NumberText.decimal(v, 1)),
         based.build());
   }
@@ -111,7 +127,10 @@ final class GrantGlance {
       String column = "survival_" + years + "y";
       if (GrantCells.number(all, column).isPresent()) {
         table.row(
-            GrantCells.words("Devices that go " + NumberText.years(years) + " without a failure"),
+            GrantCells.words(
+                Messages.of(
+                    "view.GrantGlance.devices-that-go-without-a-failure",
+                    Map.of("years", NumberText.years(years)))),
             GrantCells.estimate(
                 all, Estimate::ofHundred, column, column + "_lower", column + "_upper"),
             Sentence.of("")
@@ -133,13 +152,13 @@ final class GrantGlance {
         .ifPresent(
             row ->
                 table.row(
-                    GrantCells.words("Failures in 100 device-years"),
+                    GrantCells.words(Messages.of("common.Failures-in-100-device-years")),
                     GrantCells.estimate(
                         all, Estimate::rate, "per_100_device_years", "lower", "upper"),
-                    Sentence.of("")
-                        .cell(all, Cells.count(row, "failures", "failures"), "failures")
-                        .say(" in ")
+                    Said.of("view.GrantGlance.in")
+                        .cell("failures", all, Cells.count(row, "failures", "failures"), "failures")
                         .cell(
+                            "deviceYears",
                             all,
                             NumberText.measured(
                                 Cells.number(row, "device_years").orElse(0), 0, "device-years"),
@@ -168,12 +187,12 @@ final class GrantGlance {
         .ifPresent(
             row ->
                 table.row(
-                    GrantCells.words("Damage avoided to date for each dollar spent, in dollars"),
+                    GrantCells.words(
+                        Messages.of("view.GrantGlance.damage-avoided-to-date-for-each")),
                     GrantCells.estimate(
                         all, Estimate::ratio, "ratio", "ratio_lower", "ratio_upper"),
-                    Sentence.of("")
-                        .cell(all, Cells.count(row, "sites", "sites"), "sites")
-                        .say(" with damage and cost on record")
+                    Said.of("view.GrantGlance.with-damage-and-cost-on-record")
+                        .cell("sites", all, Cells.count(row, "sites", "sites"), "sites")
                         .build()));
   }
 }

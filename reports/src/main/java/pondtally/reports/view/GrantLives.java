@@ -7,6 +7,7 @@ import java.util.Map;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** How long devices last, for the whole program in sentences and by pipe type in a table. */
@@ -29,20 +30,26 @@ final class GrantLives {
     List<GrantTable> shown = new ArrayList<>();
     pipes(tables, survival.where("grouping", "pipe"), shown);
     Map<String, String> charts = new LinkedHashMap<>();
-    charts.put("survival", "Devices that had not failed, by age.");
-    charts.put("survival-by-pipe", "Devices that had not failed, by age and pipe type.");
-    return new GrantSection(2, "How long devices last", sentences, shown, charts);
+    charts.put("survival", Messages.of("view.GrantLives.devices-that-had-not-failed-by"));
+    charts.put("survival-by-pipe", Messages.of("view.GrantLives.devices-that-had-not-failed-by-2"));
+    return new GrantSection(
+        2, Messages.of("common.How-long-devices-last"), sentences, shown, charts);
   }
 
   private static void pipes(TablePackage tables, Rows survival, List<GrantTable> shown) {
     Rows rates = Rows.of(tables, "failure_rates").where("grouping", "pipe").where("year", "all");
     String column = "survival_" + YEARS + "y";
     GrantTable.Builder table =
-        GrantTable.of("Failures by pipe type")
-            .words("Pipe type")
-            .numbers("Devices", "Failures", "Device-years")
-            .words("Failures in 100 device-years")
-            .words(NumberText.years(YEARS) + " without a failure");
+        GrantTable.of(Messages.of("common.Failures-by-pipe-type"))
+            .words(Messages.of("common.Pipe-type"))
+            .numbers(
+                Messages.of("common.Devices"),
+                Messages.of("common.Failures"),
+                Messages.of("common.Device-years"))
+            .words(Messages.of("common.Failures-in-100-device-years"))
+            .words(
+                Messages.of(
+                    "view.GrantLives.without-a-failure", Map.of("years", NumberText.years(YEARS))));
     rates.list().stream()
         .sorted(Groups.bySize())
         .map(row -> row.text("group"))
@@ -65,7 +72,7 @@ final class GrantLives {
             });
     table.addTo(
         shown,
-        "One row for each pipe type: devices, failures, time at risk, failure rate and share without a failure, with limits.",
-        "Failures and their rate count repeated ones. Likely: 95% limits. Crews, sites and years differ between pipe types, so a difference need not come from the pipe.");
+        Messages.of("view.GrantLives.one-row-for-each-pipe-type"),
+        Messages.of("view.GrantLives.failures-and-their-rate-count-repeated"));
   }
 }

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import pondtally.reports.table.Row;
+import java.util.Optional;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What is at stake at the sites, as far as records say it. */
@@ -22,10 +23,8 @@ final class GrantNeed {
     properties(tables, sentences);
     wetland(tables, sentences);
     removals(tables, sentences);
-    sentences.add(
-        GrantCells.words(
-            "What high water meant to the people at these places stands in no table. Tell one or two cases in your own words here."));
-    return new GrantSection(1, "Need", sentences, List.of(), Map.of());
+    sentences.add(GrantCells.words(Messages.of("view.GrantNeed.what-high-water-meant-to-the")));
+    return new GrantSection(1, Messages.of("view.GrantNeed.need"), sentences, List.of(), Map.of());
   }
 
   private static void sites(TablePackage tables, List<Sentence> sentences) {
@@ -33,16 +32,7 @@ final class GrantNeed {
     if (sites.list().isEmpty()) {
       return;
     }
-    Sentence.Builder text =
-        Sentence.of("The records hold ")
-            .rows(sites, NumberText.count(sites.list().size(), "sites"));
     Rows without = sites.where("state", "no-device");
-    if (!without.list().isEmpty()) {
-      text.say(", ")
-          .rows(without, NumberText.count(without.list().size()))
-          .say(" of them without a device so far");
-    }
-    text.say(". By setting: ");
     List<String> settings =
         sites.list().stream()
             .map(row -> row.text("setting"))
@@ -51,13 +41,26 @@ final class GrantNeed {
                 Comparator.comparingInt((String s) -> -sites.where("setting", s).list().size())
                     .thenComparing(Comparator.naturalOrder()))
             .toList();
-    for (int i = 0; i < settings.size(); i++) {
-      Rows at = sites.where("setting", settings.get(i));
-      text.say(i == 0 ? "" : ", ")
-          .say(GroupText.words(settings.get(i)) + " ")
-          .rows(at, NumberText.count(at.list().size()));
-    }
-    sentences.add(text.say(".").build());
+    sentences.add(
+        Said.of("view.GrantNeed.the-records-hold")
+            .rows("sites", sites, NumberText.count(sites.list().size(), "sites"))
+            .part(
+                "without",
+                Optional.of(without)
+                    .filter(rows -> !rows.list().isEmpty())
+                    .map(
+                        rows ->
+                            Said.of("view.GrantNeed.of-them-without-a-device-so")
+                                .rows("count", rows, NumberText.count(rows.list().size()))))
+            .parts("settings", settings.stream().map(s -> setting(sites, s)).toList())
+            .build());
+  }
+
+  private static Said setting(Rows sites, String setting) {
+    Rows at = sites.where("setting", setting);
+    return Said.of("view.NamedCount")
+        .words("name", GroupText.words(setting))
+        .rows("count", at, NumberText.count(at.list().size()));
   }
 
   private static void properties(TablePackage tables, List<Sentence> sentences) {
@@ -66,23 +69,32 @@ final class GrantNeed {
     if (all.first().isEmpty()) {
       return;
     }
-    Sentence.Builder text =
-        Sentence.of("Property on record as in need of protection there: ")
+    List<Said> types =
+        GrantOutcomes.propertyTypes(whole).stream()
+            .limit(MOST_TYPES)
+            .map(
+                row ->
+                    Said.of("view.NamedCount")
+                        .words("name", GroupText.words(row.text("property_type")))
+                        .cell(
+                            "count",
+                            whole.where("property_type", row.text("property_type")),
+                            Cells.count(row, "properties_recorded"),
+                            "properties_recorded"))
+            .toList();
+    sentences.add(
+        Said.of("view.GrantNeed.property-on-record-as-in-need")
             .cell(
+                "properties",
                 all,
                 Cells.count(all.first().get(), "properties_recorded", "properties"),
-                "properties_recorded");
-    List<Row> types = GrantOutcomes.propertyTypes(whole);
-    for (int i = 0; i < Math.min(MOST_TYPES, types.size()); i++) {
-      String type = types.get(i).text("property_type");
-      text.say(i == 0 ? ", most often: " : ", ")
-          .say(GroupText.words(type) + " ")
-          .cell(
-              whole.where("property_type", type),
-              Cells.count(types.get(i), "properties_recorded"),
-              "properties_recorded");
-    }
-    sentences.add(text.say(".").build());
+                "properties_recorded")
+            .part(
+                "types",
+                types.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Said.of("view.GrantNeed.most-often").parts("types", types)))
+            .build());
   }
 
   private static void wetland(TablePackage tables, List<Sentence> sentences) {
@@ -91,16 +103,18 @@ final class GrantNeed {
       return;
     }
     sentences.add(
-        Sentence.of("Wetland at these sites before the first device: ")
+        Said.of("view.GrantNeed.wetland-at-these-sites-before-the")
             .cell(
+                "acresBefore",
                 all,
                 NumberText.acres(GrantCells.number(all, "acres_before").getAsDouble()),
                 "acres_before")
-            .say(", measured at ")
-            .cell(all, Cells.count(all.first().get(), "sites_measured"), "sites_measured")
-            .say(" of ")
-            .cell(all, Cells.count(all.first().get(), "sites", "sites"), "sites")
-            .say(". A dam that is breached takes its wetland with it.")
+            .cell(
+                "sitesMeasured",
+                all,
+                Cells.count(all.first().get(), "sites_measured"),
+                "sites_measured")
+            .cell("sites", all, Cells.count(all.first().get(), "sites", "sites"), "sites")
             .build());
   }
 
@@ -112,14 +126,18 @@ final class GrantNeed {
       return;
     }
     sentences.add(
-        Sentence.of("Beavers still removed at program sites in " + year + ", where reported: ")
+        Said.of("view.GrantNeed.beavers-still-removed-at-program-sites")
+            .words("year", year)
             .cell(
+                "removalsReported",
                 computed,
                 Cells.count(computed.first().orElseThrow(), "removals_reported"),
                 "removals_reported")
-            .say(" at ")
-            .cell(computed, Cells.count(computed.first().orElseThrow(), "sites", "sites"), "sites")
-            .say(".")
+            .cell(
+                "sites",
+                computed,
+                Cells.count(computed.first().orElseThrow(), "sites", "sites"),
+                "sites")
             .build());
   }
 }

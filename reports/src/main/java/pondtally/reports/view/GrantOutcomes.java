@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** Outcomes with their counts and limits: properties, wetland, removals and the devices' lives. */
@@ -23,26 +24,32 @@ final class GrantOutcomes {
     GrantGlance.addTo(first, tables);
     years(tables, first);
     watersheds(tables, first);
-    sections.add(new GrantSection(1, "Outcomes", List.of(), first, Map.of()));
+    sections.add(
+        new GrantSection(
+            1, Messages.of("view.GrantOutcomes.outcomes"), List.of(), first, Map.of()));
     sections.add(properties(tables));
     List<Sentence> wetland = new ArrayList<>();
     OutcomeSentences.wetland(tables, wetland);
     sections.add(
         new GrantSection(
             2,
-            "Wetland kept",
+            Messages.of("view.GrantOutcomes.wetland-kept"),
             wetland,
             List.of(),
-            Map.of("acre-years", "Wetland acre-years by watershed and year.")));
+            Map.of(
+                "acre-years",
+                Messages.of("view.GrantOutcomes.wetland-acre-years-by-watershed-and"))));
     List<Sentence> removals = new ArrayList<>();
     OutcomeSentences.removals(tables, removals);
     sections.add(
         new GrantSection(
             2,
-            "Removals avoided",
+            Messages.of("common.Removals-avoided"),
             removals,
             List.of(),
-            Map.of("removals-avoided", "Removals avoided, computed and claimed, by year.")));
+            Map.of(
+                "removals-avoided",
+                Messages.of("view.GrantOutcomes.removals-avoided-computed-and-claimed-by"))));
     sections.add(GrantLives.of(tables));
     sections.removeIf(GrantOutcomes::isEmpty);
     return sections;
@@ -75,13 +82,13 @@ final class GrantOutcomes {
     }
     years.remove("all");
     GrantTable.Builder table =
-        GrantTable.of("Outcomes by year")
-            .words("Year")
+        GrantTable.of(Messages.of("view.GrantOutcomes.outcomes-by-year"))
+            .words(Messages.of("common.Year"))
             .numbers(
-                "Properties protected",
-                "Property-years",
-                "Acre-years of wetland",
-                "Removals avoided, computed");
+                Messages.of("view.GrantOutcomes.properties-protected"),
+                Messages.of("view.GrantOutcomes.property-years"),
+                Messages.of("view.GrantOutcomes.acre-years-of-wetland"),
+                Messages.of("view.GrantOutcomes.removals-avoided-computed"));
     for (String name : years) {
       Rows property = whole(tables, "properties").where("year", name).where("property_type", "all");
       Rows removals = whole(tables, "removals_avoided").where("year", name).where("evidence", "");
@@ -95,17 +102,21 @@ final class GrantOutcomes {
     }
     table.addTo(
         shown,
-        "One row for each year: properties, property-years, acre-years and removals avoided.",
-        "Verified working time only. A property counts in each year in which a device there was verified working, so the years do not add up to a number of properties. Where a site was not measured or removals were not reported it is left out, not counted as zero.");
+        Messages.of("view.GrantOutcomes.one-row-for-each-year-properties"),
+        Messages.of("view.GrantOutcomes.verified-working-time-only-a-property"));
   }
 
   private static void watersheds(TablePackage tables, List<GrantTable> shown) {
     Rows all = Rows.of(tables, "wetland").where("grouping", "watershed").where("year", "all");
     GrantTable.Builder table =
-        GrantTable.of("Outcomes by watershed")
-            .words("Watershed")
+        GrantTable.of(Messages.of("view.GrantOutcomes.outcomes-by-watershed"))
+            .words(Messages.of("common.Watershed"))
             .numbers(
-                "Sites", "Properties protected", "On record", "Acres kept, verified", "Acre-years");
+                Messages.of("common.Sites"),
+                Messages.of("view.GrantOutcomes.properties-protected"),
+                Messages.of("view.GrantOutcomes.on-record"),
+                Messages.of("view.GrantOutcomes.acres-kept-verified"),
+                Messages.of("common.Acre-years"));
     List<Row> rows =
         all.list().stream()
             .sorted(
@@ -118,15 +129,20 @@ final class GrantOutcomes {
     int left = rows.size() - MOST_WATERSHEDS;
     table.addTo(
         shown,
-        "One row for each watershed: sites, properties and wetland.",
-        (left > 0
-                ? "The "
-                    + MOST_WATERSHEDS
-                    + " with the most sites; the other "
-                    + left
-                    + " stand in program.xlsx. "
-                : "")
-            + "The watersheds with the most sites first; that is no ranking of how well they do.");
+        Messages.of("view.GrantOutcomes.one-row-for-each-watershed-sites"),
+        Messages.of(
+            "view.GrantOutcomes.the-watersheds-with-the-most-sites",
+            Map.of(
+                "part",
+                left > 0
+                    ? Messages.of(
+                        "view.GrantOutcomes.the-with-the-most-sites-the",
+                        Map.of(
+                            "mostwatersheds",
+                            String.valueOf(MOST_WATERSHEDS),
+                            "left",
+                            String.valueOf(left)))
+                    : "")));
   }
 
   private static void watershed(
@@ -151,9 +167,12 @@ final class GrantOutcomes {
     OutcomeSentences.properties(tables, sentences);
     Rows whole = whole(tables, "properties").where("year", "all");
     GrantTable.Builder table =
-        GrantTable.of("Properties by type")
-            .words("Type")
-            .numbers("On record", "Protected", "Property-years");
+        GrantTable.of(Messages.of("view.GrantOutcomes.properties-by-type"))
+            .words(Messages.of("common.Type"))
+            .numbers(
+                Messages.of("view.GrantOutcomes.on-record"),
+                Messages.of("view.GrantOutcomes.protected"),
+                Messages.of("view.GrantOutcomes.property-years"));
     for (Row row : propertyTypes(whole)) {
       propertyRow(table, whole, row.text("property_type"));
     }
@@ -163,15 +182,19 @@ final class GrantOutcomes {
     List<GrantTable> shown = new ArrayList<>();
     table.addTo(
         shown,
-        "One row for each type of property and one for all types.",
-        "Protected: a device at the site was verified working for at least a day. A property behind two devices, or claimed by two partners, counts once.");
-    return new GrantSection(2, "Properties protected", sentences, shown, Map.of());
+        Messages.of("view.GrantOutcomes.one-row-for-each-type-of"),
+        Messages.of("view.GrantOutcomes.protected-a-device-at-the-site"));
+    return new GrantSection(
+        2, Messages.of("view.GrantOutcomes.properties-protected"), sentences, shown, Map.of());
   }
 
   private static void propertyRow(GrantTable.Builder table, Rows whole, String type) {
     Rows row = whole.where("property_type", type);
     table.row(
-        GrantCells.words(type.equals("all") ? "all types" : GroupText.words(type)),
+        GrantCells.words(
+            type.equals("all")
+                ? Messages.of("view.GrantOutcomes.all-types")
+                : GroupText.words(type)),
         GrantCells.count(row, "properties_recorded"),
         GrantCells.count(row, "properties_protected"),
         GrantCells.cell(row, "property_years", NumberText::rate));

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What the next years are expected to take. */
@@ -21,26 +22,28 @@ final class GrantSeason {
     table(all)
         .addTo(
             shown,
-            "One row for each coming year: expected failures, visits, hours and dollars.",
-            "Expected, not promised. Likely: 95% prediction limits. Holds if devices go on failing as they have and none is added.");
+            Messages.of("view.GrantSeason.one-row-for-each-coming-year"),
+            Messages.of("view.GrantSeason.expected-not-promised-likely-95-prediction"));
     return sentences.isEmpty() && shown.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new GrantSection(
                 1,
-                "Next season",
+                Messages.of("common.Next-season"),
                 sentences,
                 shown,
-                Map.of("season-forecast", "Failures expected in the coming years.")));
+                Map.of(
+                    "season-forecast",
+                    Messages.of("view.GrantSeason.failures-expected-in-the-coming-years"))));
   }
 
   private static GrantTable.Builder table(Rows all) {
     GrantTable.Builder table =
-        GrantTable.of("What the coming years are expected to take")
-            .words("Year")
-            .words("Failures")
-            .numbers("Visits", "Hours")
-            .words("Cost");
+        GrantTable.of(Messages.of("view.GrantSeason.what-the-coming-years-are-expected"))
+            .words(Messages.of("common.Year"))
+            .words(Messages.of("common.Failures"))
+            .numbers(Messages.of("common.Visits"), Messages.of("common.Hours"))
+            .words(Messages.of("common.Cost"));
     all.list().stream()
         .map(row -> row.text("year"))
         .distinct()
@@ -65,9 +68,8 @@ final class GrantSeason {
       return;
     }
     sentences.add(
-        Sentence.of("")
-            .rows(all, NumberText.count(all.list().size(), "devices"))
-            .say(" stand in the list of where to drive first, which is in program.xlsx.")
+        Said.of("view.GrantSeason.stand-in-the-list-of-where")
+            .rows("all", all, NumberText.count(all.list().size(), "devices"))
             .build());
   }
 }

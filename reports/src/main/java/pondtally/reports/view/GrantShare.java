@@ -23,7 +23,7 @@ final class GrantShare {
     if (own.first().isEmpty()) {
       return Optional.empty();
     }
-    Messages say = Messages.english();
+    Messages say = Messages.reports();
     GrantTable.Builder table =
         GrantTable.of(say.text("share.table", Map.of("funder", funder)))
             .words(say.text("share.outcome"))
@@ -47,7 +47,7 @@ final class GrantShare {
             ? Cells.count(row, column, unit)
             : ShareSentences.measured(row, column, unit);
     table.row(
-        GrantCells.words(Messages.english().text(label)),
+        GrantCells.words(Messages.reports().text(label)),
         Sentence.of("").cell(own, whole, column).build(),
         Sentence.of("")
             .cell(own, ShareSentences.measured(row, column + "_shared", unit), column + "_shared")

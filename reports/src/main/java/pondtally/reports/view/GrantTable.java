@@ -3,8 +3,10 @@ package pondtally.reports.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 
 /**
@@ -93,7 +95,9 @@ public record GrantTable(
       tables.add(
           new GrantTable(
               title,
-              eachRow + " Columns: " + String.join("; ", headings) + ". First row: headings.",
+              Messages.of(
+                  "view.GrantTable.columns-first-row-headings",
+                  Map.of("eachRow", eachRow, "part", String.join("; ", headings))),
               note + unknown(),
               headings,
               kept.stream().map(numbers::get).toList(),
@@ -114,7 +118,9 @@ public record GrantTable(
               .toList();
       return unknown.isEmpty()
           ? ""
-          : " Not known in any row: " + String.join("; ", unknown).toLowerCase(Locale.ROOT) + ".";
+          : Messages.of(
+              "view.GrantTable.not-known-in-any-row",
+              Map.of("toLowerCase", String.join("; ", unknown).toLowerCase(Locale.ROOT)));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What the program built and looked after. */
@@ -25,7 +26,7 @@ final class GrantWork {
     sentences.addAll(DeviceSentences.of(tables));
     states(devices, shown);
     years(tables, shown);
-    return new GrantSection(1, "What was done", sentences, shown, Map.of());
+    return new GrantSection(1, Messages.of("common.What-was-done"), sentences, shown, Map.of());
   }
 
   private static void built(Rows devices, TablePackage tables, List<Sentence> sentences) {
@@ -40,13 +41,10 @@ final class GrantWork {
     Rows built = devices.within("installed_on", from, to);
     int count = built.list().size();
     sentences.add(
-        Sentence.of("In the reporting period, ")
-            .fact("period_from", DateText.readable(from))
-            .say(" to ")
-            .fact("period_to", DateText.readable(to))
-            .say(", crews put in ")
-            .rows(built, NumberText.count(count, "devices"))
-            .say(".")
+        Said.of("view.GrantWork.in-the-reporting-period-to-crews")
+            .fact("periodFrom", "period_from", DateText.readable(from))
+            .fact("periodTo", "period_to", DateText.readable(to))
+            .rows("built", built, NumberText.count(count, "devices"))
             .build());
   }
 
@@ -57,31 +55,40 @@ final class GrantWork {
       return;
     }
     sentences.add(
-        Sentence.of("Of ")
-            .sum(year, GrantCells.summed(year, "devices_expected"), "devices_expected")
-            .say(" devices in service in " + name + ", ")
-            .sum(year, GrantCells.summed(year, "devices_seen"), "devices_seen")
-            .say(" were visited that year.")
+        Said.of("view.GrantWork.of-devices-in-service-in-were")
+            .sum(
+                "devicesExpected",
+                year,
+                GrantCells.summed(year, "devices_expected"),
+                "devices_expected")
+            .words("name", name)
+            .sum("devicesSeen", year, GrantCells.summed(year, "devices_seen"), "devices_seen")
             .build());
   }
 
   private static void states(Rows devices, List<GrantTable> shown) {
     GrantTable.Builder table =
-        GrantTable.of("Devices by kind, and their state today")
-            .words("Kind")
-            .numbers("Devices", "Working", "Reduced flow", "Failed", "Unverified", "Retired");
+        GrantTable.of(Messages.of("view.GrantWork.devices-by-kind-and-their-state"))
+            .words(Messages.of("common.Kind"))
+            .numbers(
+                Messages.of("common.Devices"),
+                Messages.of("view.GrantWork.working"),
+                Messages.of("view.GrantWork.reduced-flow"),
+                Messages.of("common.Failed"),
+                Messages.of("view.GrantWork.unverified"),
+                Messages.of("view.GrantWork.retired"));
     List<String> kinds =
         devices.list().stream().map(row -> row.text("kind")).distinct().sorted().toList();
     for (String kind : kinds) {
       stateRow(table, GroupText.words(kind), devices.where("kind", kind));
     }
     if (kinds.size() > 1) {
-      stateRow(table, "All devices", devices);
+      stateRow(table, Messages.of("common.All-devices"), devices);
     }
     table.addTo(
         shown,
-        "One row for each kind of device and one for all: how many there are in each state.",
-        "State at the last visit, after what was done there. Unverified: not looked at for more than twice the planned interval, or never; the state is not known.");
+        Messages.of("view.GrantWork.one-row-for-each-kind-of"),
+        Messages.of("view.GrantWork.state-at-the-last-visit-after"));
   }
 
   private static void stateRow(GrantTable.Builder table, String name, Rows devices) {
@@ -95,9 +102,12 @@ final class GrantWork {
   private static void years(TablePackage tables, List<GrantTable> shown) {
     Rows all = Rows.of(tables, "completeness");
     GrantTable.Builder table =
-        GrantTable.of("Devices in service and visited, by year")
-            .words("Year")
-            .numbers("Devices in service", "Visited", "Not visited");
+        GrantTable.of(Messages.of("view.GrantWork.devices-in-service-and-visited-by"))
+            .words(Messages.of("common.Year"))
+            .numbers(
+                Messages.of("view.GrantWork.devices-in-service"),
+                Messages.of("view.GrantWork.visited"),
+                Messages.of("view.GrantWork.not-visited"));
     all.list().stream()
         .map(row -> row.text("year"))
         .distinct()
@@ -113,7 +123,7 @@ final class GrantWork {
             });
     table.addTo(
         shown,
-        "One row for each year: devices in service, and how many of them were visited.",
-        "A device that was not visited in a year counts as not seen, never as working.");
+        Messages.of("view.GrantWork.one-row-for-each-year-devices"),
+        Messages.of("view.GrantWork.a-device-that-was-not-visited"));
   }
 }

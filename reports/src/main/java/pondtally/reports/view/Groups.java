@@ -1,10 +1,12 @@
 package pondtally.reports.view;
 
 import java.util.Comparator;
+import java.util.Map;
 import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 
 /** Groups of devices: what they are called in a sentence, which are small, how they are ordered. */
 public final class Groups {
@@ -17,16 +19,16 @@ public final class Groups {
   public static String devices(String grouping, String group) {
     String label = GroupText.label(grouping, group);
     return switch (grouping) {
-      case "all" -> "devices";
+      case "all" -> Messages.of("view.Groups.devices");
       case "pipe" ->
           switch (group) {
-            case "no pipe" -> "devices without a pipe";
-            case "unknown" -> "devices with " + label;
-            default -> label + " pipes";
+            case "no pipe" -> Messages.of("view.Groups.devices-without-a-pipe");
+            case "unknown" -> Messages.of("view.Groups.devices-with", Map.of("label", label));
+            default -> Messages.of("view.Groups.pipes", Map.of("label", label));
           };
       case "kind" -> label + "s";
-      case "cohort" -> "devices " + label;
-      case "watershed" -> "devices in watershed " + label;
+      case "cohort" -> Messages.of("view.Groups.devices", Map.of("label", label));
+      case "watershed" -> Messages.of("view.Groups.devices-in-watershed", Map.of("label", label));
       default -> "devices, " + GroupText.grouping(grouping) + " " + label;
     };
   }

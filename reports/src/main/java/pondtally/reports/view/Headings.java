@@ -1,22 +1,16 @@
 package pondtally.reports.view;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Properties;
 import pondtally.reports.table.Field;
+import pondtally.reports.text.Messages;
 
 /**
- * What a column is called on paper, with its unit. Names that need other words than their own stand
- * in {@code headings.properties}.
+ * What a column is called on paper, with its unit. The message bundle names them; a column that it
+ * does not have is told by its own name.
  */
 public final class Headings {
 
-  private static final Properties WORDS = read();
   private static final Map<String, String> SUFFIXES =
       Map.of("usd", "_usd", "days", "_days", "years", "_years", "acres", "_acres");
 
@@ -28,14 +22,11 @@ public final class Headings {
    * @param priceYear year of the dollars; empty leaves it out
    */
   public static String of(Field field, String priceYear) {
-    String words = WORDS.getProperty(field.name(), "");
-    if (words.isEmpty()) {
-      words = spelledOut(field);
-    }
+    String words = Messages.or("heading." + field.name(), spelledOut(field));
     String unit = unit(field.unit(), priceYear);
     return unit.isEmpty() || words.endsWith(")") || names(words, unit)
         ? words
-        : words + " (" + unit + ")";
+        : Messages.of("heading.with-unit", Map.of("heading", words, "unit", unit));
   }
 
   private static String spelledOut(Field field) {
@@ -50,9 +41,9 @@ public final class Headings {
 
   private static String unit(String unit, String priceYear) {
     return switch (unit) {
-      case "usd" -> (priceYear + " USD").trim();
-      case "failures per 100 device-years" -> "per 100 device-years";
-      default -> unit;
+      case "usd" -> (Messages.of("heading.unit.usd", Map.of("year", priceYear))).trim();
+      case "failures per 100 device-years" -> Messages.of("heading.unit.rate");
+      default -> Messages.or("unit." + unit.replace(' ', '-') + ".other", unit);
     };
   }
 
@@ -63,15 +54,5 @@ public final class Headings {
 
   private static String plain(String words) {
     return words.toLowerCase(Locale.ROOT).replace(' ', '-');
-  }
-
-  private static Properties read() {
-    Properties words = new Properties();
-    try (InputStream in = Headings.class.getResourceAsStream("headings.properties")) {
-      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-      return words;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

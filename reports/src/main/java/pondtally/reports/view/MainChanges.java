@@ -52,7 +52,7 @@ final class MainChanges {
     boolean isNumber = row.number("before").isPresent() && row.number("after").isPresent();
     Said said =
         Said.of(isNumber ? "compare.figure" : "compare.figure.text")
-            .words("what", Messages.english().text("compare.main." + column))
+            .words("what", Messages.reports().text("compare.main." + column))
             .words("why", row.text("why"));
     for (String side : List.of("before", "after")) {
       String printed = ChangedFigure.print(row.number(side), row.number("difference"), row);
@@ -63,7 +63,7 @@ final class MainChanges {
       }
     }
     if (isNumber) {
-      said.words("difference", ChangedFigure.difference(row));
+      said.cell("difference", change, ChangedFigure.difference(row), "difference");
     }
     return said.build();
   }

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 
 /**
  * How a figure is computed.
@@ -40,6 +41,11 @@ public record Method(String table, String subject, String text, String source) {
 
   private static Method parse(String line) {
     String[] cells = line.split("\t", -1);
-    return new Method(cells[0], cells[1], cells[2], cells[3]);
+    String key = "method." + cells[1];
+    return new Method(
+        cells[0],
+        Messages.of(key + ".subject"),
+        Messages.of(key + ".text"),
+        Messages.of(key + ".source"));
   }
 }

@@ -3,6 +3,7 @@ package pondtally.reports.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
@@ -32,48 +33,43 @@ final class OutcomeSentences {
       return;
     }
     Row row = all.first().get();
-    Sentence.Builder kept =
-        Sentence.of("Wetland kept at the data cut: ")
-            .cell(all, acres(row, "acres_retained_verified"), "acres_retained_verified");
-    if (Cells.number(row, "acres_retained_verified").isPresent()) {
-      kept.say(" verified, and ")
-          .cell(all, acres(row, "acres_retained_unverified"), "acres_retained_unverified")
-          .say(" more at sites that worked when last seen and are overdue for a visit");
+    boolean isKnown = Cells.number(row, "acres_retained_verified").isPresent();
+    Said kept =
+        Said.of(
+                isKnown
+                    ? "view.OutcomeSentences.wetland-kept-at-the-data-cut"
+                    : "view.OutcomeSentences.wetland-kept-is-not-known")
+            .cell("verified", all, acres(row, "acres_retained_verified"), "acres_retained_verified")
+            .cell("measured", all, Cells.count(row, "sites_measured"), "sites_measured")
+            .cell("sites", all, Cells.count(row, "sites", "sites"), "sites")
+            .number("others", unmeasured(row));
+    if (isKnown) {
+      kept.cell(
+          "unverified", all, acres(row, "acres_retained_unverified"), "acres_retained_unverified");
     }
-    sentences.add(
-        kept.say(". Measured at ")
-            .cell(all, Cells.count(row, "sites_measured"), "sites_measured")
-            .say(" of ")
-            .cell(all, Cells.count(row, "sites", "sites"), "sites")
-            .say(unmeasured(row))
-            .build());
+    sentences.add(kept.build());
     if (Cells.number(row, "acre_years").isPresent()) {
       sentences.add(
-          Sentence.of("Over the whole record that makes ")
+          Said.of("view.OutcomeSentences.over-the-whole-record-that-makes")
               .cell(
+                  "acreYears",
                   all,
                   NumberText.acreYears(Cells.number(row, "acre_years").getAsDouble()),
                   "acre_years")
-              .say(" of verified working time, of which ")
               .cell(
+                  "acreYearsExtrapolated",
                   all,
                   Missing.orNotKnown(
                       Cells.number(row, "acre_years_extrapolated"), NumberText::acreYears),
                   "acre_years_extrapolated")
-              .say(" lie before the first or after the last measurement.")
               .build());
     }
   }
 
-  private static String unmeasured(Row row) {
+  private static long unmeasured(Row row) {
     double others =
         Cells.number(row, "sites").orElse(0) - Cells.number(row, "sites_measured").orElse(0);
-    if (others <= 0) {
-      return ".";
-    }
-    return others == 1
-        ? "; the other one counts as unmeasured, not as zero."
-        : "; the others count as unmeasured, not as zero.";
+    return (long) Math.max(0, others);
   }
 
   private static String acres(Row row, String column) {
@@ -91,21 +87,24 @@ final class OutcomeSentences {
         .ifPresent(
             row ->
                 sentences.add(
-                    Sentence.of("Protected, by devices verified working: ")
-                        .cell(all, Cells.count(row, "properties_protected"), "properties_protected")
-                        .say(" of ")
+                    Said.of("view.OutcomeSentences.protected-by-devices-verified-working-of")
                         .cell(
+                            "propertiesProtected",
+                            all,
+                            Cells.count(row, "properties_protected"),
+                            "properties_protected")
+                        .cell(
+                            "propertiesRecorded",
                             all,
                             Cells.count(row, "properties_recorded", "properties"),
                             "properties_recorded")
-                        .say(" on record, for ")
                         .cell(
+                            "propertyYears",
                             all,
                             Missing.orNotKnown(
                                 Cells.number(row, "property_years"),
                                 years -> NumberText.measured(years, 0, "property-years")),
                             "property_years")
-                        .say(" in all.")
                         .build()));
   }
 
@@ -122,44 +121,51 @@ final class OutcomeSentences {
     Rows year = all.where("year", latest.get());
     Rows computed = year.where("evidence", "");
     Row row = computed.first().orElseThrow();
-    Sentence.Builder text =
-        Sentence.of("Removals avoided in " + latest.get() + ", computed: ")
+    sentences.add(
+        Said.of("view.OutcomeSentences.removals-avoided-in-computed")
+            .words("year", latest.get())
             .cell(
+                "computed",
                 computed,
                 NumberText.decimal(Cells.number(row, "avoided_computed").orElseThrow(), 1),
                 "avoided_computed")
-            .say(" at ")
-            .cell(computed, Cells.count(row, "sites", "sites"), "sites");
-    Cells.number(row, "sites_left_out")
-        .ifPresent(
-            left ->
-                text.say(" (")
-                    .cell(computed, NumberText.count((long) left), "sites_left_out")
-                    .say(" left out because removals are not reported)"));
-    claims(year, text.say(". "));
-    sentences.add(text.build());
+            .cell("sites", computed, Cells.count(row, "sites", "sites"), "sites")
+            .part("left", left(computed, row))
+            .part("claims", claims(year))
+            .build());
   }
 
-  private static void claims(Rows year, Sentence.Builder text) {
-    List<Row> claims =
+  private static Optional<Said> left(Rows computed, Row row) {
+    OptionalDouble left = Cells.number(row, "sites_left_out");
+    return left.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Said.of("view.OutcomeSentences.left-out-because-removals-are-not")
+                .cell(
+                    "count",
+                    computed,
+                    NumberText.count((long) left.getAsDouble()),
+                    "sites_left_out"));
+  }
+
+  private static Said claims(Rows year) {
+    List<Said> claims =
         year.list().stream()
             .filter(row -> !row.text("evidence").isEmpty())
             .filter(row -> Cells.number(row, "avoided_claimed").isPresent())
+            .map(
+                row ->
+                    Said.of("view.NamedCount")
+                        .words("name", GroupText.words(row.text("evidence")))
+                        .cell(
+                            "count",
+                            year.where("evidence", row.text("evidence")),
+                            NumberText.decimal(
+                                Cells.number(row, "avoided_claimed").orElseThrow(), 0),
+                            "avoided_claimed"))
             .toList();
-    if (claims.isEmpty()) {
-      text.say("Partners claimed none.");
-      return;
-    }
-    text.say("Partners claimed, by evidence: ");
-    for (int i = 0; i < claims.size(); i++) {
-      String grade = claims.get(i).text("evidence");
-      text.say(i == 0 ? "" : ", ")
-          .say(GroupText.words(grade) + " ")
-          .cell(
-              year.where("evidence", grade),
-              NumberText.decimal(Cells.number(claims.get(i), "avoided_claimed").orElseThrow(), 0),
-              "avoided_claimed");
-    }
-    text.say(". The computed and the claimed figure are never added.");
+    return claims.isEmpty()
+        ? Said.of("view.OutcomeSentences.partners-claimed-none")
+        : Said.of("view.OutcomeSentences.partners-claimed-by-evidence").parts("claims", claims);
   }
 }

@@ -25,18 +25,15 @@ final class PlanSentences {
   }
 
   private static Sentence interval(Rows all, Row row) {
-    return Sentence.of("Visits and unnoticed damage together cost least with a visit every ")
-        .cell(all, Cells.count(row, "best_days", "days"), "best_days")
-        .say(": ")
+    return Said.of("view.PlanSentences.visits-and-unnoticed-damage-together-cost")
+        .cell("bestDays", all, Cells.count(row, "best_days", "days"), "best_days")
         .cell(
+            "costPerYearUsd",
             all,
             NumberText.dollars(Cells.number(row, "cost_per_year_usd").orElseThrow()),
             "cost_per_year_usd")
-        .say(" a device and year. Any interval from ")
-        .cell(all, Cells.count(row, "nearly_from_days"), "nearly_from_days")
-        .say(" to ")
-        .cell(all, Cells.count(row, "nearly_to_days", "days"), "nearly_to_days")
-        .say(" costs at most a twentieth more. Damage that nobody recorded is not in this.")
+        .cell("nearlyFromDays", all, Cells.count(row, "nearly_from_days"), "nearly_from_days")
+        .cell("nearlyToDays", all, Cells.count(row, "nearly_to_days", "days"), "nearly_to_days")
         .build();
   }
 
@@ -50,17 +47,12 @@ final class PlanSentences {
         .ifPresent(
             row ->
                 sentences.add(
-                    Sentence.of("Requests for a device on record: ")
-                        .cell(all, Cells.count(row, "asked"), "asked")
-                        .say(". Installed: ")
-                        .cell(all, Cells.count(row, "installed"), "installed")
-                        .say("; site unsuitable: ")
-                        .cell(all, Cells.count(row, "unsuitable"), "unsuitable")
-                        .say("; declined: ")
-                        .cell(all, Cells.count(row, "declined"), "declined")
-                        .say("; waiting: ")
-                        .cell(all, Cells.count(row, "waiting"), "waiting")
-                        .say(".")
+                    Said.of("view.PlanSentences.requests-for-a-device-on-record")
+                        .cell("asked", all, Cells.count(row, "asked"), "asked")
+                        .cell("installed", all, Cells.count(row, "installed"), "installed")
+                        .cell("unsuitable", all, Cells.count(row, "unsuitable"), "unsuitable")
+                        .cell("declined", all, Cells.count(row, "declined"), "declined")
+                        .cell("waiting", all, Cells.count(row, "waiting"), "waiting")
                         .build()));
   }
 
@@ -73,13 +65,10 @@ final class PlanSentences {
     Rows soon = all.where("standing", "within-90-days");
     Rows year = all.where("standing", "within-a-year");
     sentences.add(
-        Sentence.of("Agreements and permits of sites with a device in service: ")
-            .rows(lapsed, NumberText.count(lapsed.list().size()))
-            .say(" have lapsed, ")
-            .rows(soon, NumberText.count(soon.list().size()))
-            .say(" lapse within three months and ")
-            .rows(year, NumberText.count(year.list().size()))
-            .say(" more within a year.")
+        Said.of("view.PlanSentences.agreements-and-permits-of-sites-with")
+            .rows("lapsed", lapsed, NumberText.count(lapsed.list().size()))
+            .rows("soon", soon, NumberText.count(soon.list().size()))
+            .rows("year", year, NumberText.count(year.list().size()))
             .build());
   }
 }

@@ -61,7 +61,7 @@ final class PublishedSentences {
       said.cell(side, found, printed, side);
     }
     return Optional.of(
-        said.words("difference", ChangedFigure.difference(row))
+        said.cell("difference", found, ChangedFigure.difference(row), "difference")
             .words("why", row.text("why"))
             .build());
   }

@@ -1,5 +1,6 @@
 package pondtally.reports.view;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,17 @@ public final class Rows {
         only(r -> r.text(column).compareTo(first) >= 0 && r.text(column).compareTo(last) <= 0);
     Map<String, String> narrower = new LinkedHashMap<>(key);
     narrower.put(column, first + "/" + last);
+    return new Rows(table, narrower, found.rows);
+  }
+
+  /**
+   * Only the rows whose {@code column} holds that number or more. The key then holds the number and
+   * two dots: {@code 5..}.
+   */
+  public Rows atLeast(String column, double number) {
+    Rows found = only(r -> r.number(column).orElse(Double.NEGATIVE_INFINITY) >= number);
+    Map<String, String> narrower = new LinkedHashMap<>(key);
+    narrower.put(column, BigDecimal.valueOf(number).stripTrailingZeros().toPlainString() + "..");
     return new Rows(table, narrower, found.rows);
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pondtally.reports.text.Messages;
@@ -64,6 +65,31 @@ public final class Said {
     return figure(name, new Figure("", Map.of(), Figure.How.FACT, List.of(fact), printed));
   }
 
+  /** A clause with figures of its own, which the pattern puts where it belongs. */
+  public Said part(String name, Said clause) {
+    return parts(name, List.of(clause));
+  }
+
+  /** Clauses of a kind, apart by commas. */
+  public Said parts(String name, List<Said> clauses) {
+    StringBuilder joined = new StringBuilder();
+    for (Said clause : clauses) {
+      joined.append(joined.length() == 0 ? "" : Messages.of("list.separator"));
+      int before = figures.size();
+      joined.append(
+          PLACE
+              .matcher(Messages.of(clause.key, clause.arguments))
+              .replaceAll(m -> "\uE000" + (before + Integer.parseInt(m.group(1))) + "\uE001"));
+      figures.addAll(clause.figures);
+    }
+    return words(name, joined.toString());
+  }
+
+  /** A clause where it applies. */
+  public Said part(String name, Optional<Said> clause) {
+    return clause.isPresent() ? part(name, clause.get()) : words(name, "");
+  }
+
   private Said figure(String name, Figure figure) {
     arguments.put(name, "\uE000" + figures.size() + "\uE001");
     figures.add(figure);
@@ -72,7 +98,7 @@ public final class Said {
 
   /** The finished sentence. */
   public Sentence build() {
-    Matcher place = PLACE.matcher(Messages.english().text(key, arguments));
+    Matcher place = PLACE.matcher(Messages.of(key, arguments));
     StringBuilder text = new StringBuilder();
     List<Figure> inOrder = new ArrayList<>();
     while (place.find()) {

@@ -19,7 +19,7 @@ final class ScopeSentences {
       return "";
     }
     String key = watershed.isEmpty() ? "funder" : funder.isEmpty() ? "watershed" : "both";
-    return Messages.english()
+    return Messages.reports()
         .text("scope.suffix." + key, Map.of("funder", funder, "watershed", watershed));
   }
 

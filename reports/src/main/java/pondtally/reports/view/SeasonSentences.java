@@ -2,9 +2,12 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What the next season is expected to take, in a sentence. */
@@ -25,30 +28,49 @@ final class SeasonSentences {
   }
 
   private static Sentence sentence(Rows at, Row row) {
-    Sentence.Builder text =
-        Sentence.of("Expected " + SeasonYear.when(Line.of(row)) + ": ")
-            .cell(
-                at,
-                NumberText.measured(
-                    Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
-                "expected_failures");
-    if (Cells.number(row, "lower").isPresent() && Cells.number(row, "upper").isPresent()) {
-      text.say(" (19 times in 20 between ")
-          .cell(at, whole(row, "lower") + " and " + whole(row, "upper"), "lower", "upper")
-          .say(")");
+    return Said.of("view.SeasonSentences.expected")
+        .words("when", SeasonYear.when(Line.of(row)))
+        .cell(
+            "failures",
+            at,
+            NumberText.measured(
+                Cells.number(row, "expected_failures").orElseThrow(), 0, "failures"),
+            "expected_failures")
+        .part("limits", limits(at, row))
+        .part(
+            "visits",
+            known(row, "visits")
+                .map(
+                    visits ->
+                        Said.of("view.SeasonSentences.and-visits")
+                            .cell(
+                                "visits", at, NumberText.measured(visits, 0, "visits"), "visits")))
+        .part(
+            "cost",
+            known(row, "cost_usd")
+                .map(
+                    usd ->
+                        Said.of("view.SeasonSentences.for-about")
+                            .cell("cost", at, NumberText.dollars(usd), "cost_usd")))
+        .build();
+  }
+
+  private static Optional<Said> limits(Rows at, Row row) {
+    if (known(row, "lower").isEmpty() || known(row, "upper").isEmpty()) {
+      return Optional.empty();
     }
-    if (Cells.number(row, "visits").isPresent()) {
-      text.say(" and ")
-          .cell(
-              at,
-              NumberText.measured(Cells.number(row, "visits").getAsDouble(), 0, "visits"),
-              "visits");
-    }
-    if (Cells.number(row, "cost_usd").isPresent()) {
-      text.say(", for about ")
-          .cell(at, NumberText.dollars(Cells.number(row, "cost_usd").getAsDouble()), "cost_usd");
-    }
-    return text.say(", if devices go on failing as they have.").build();
+    String range =
+        Messages.of(
+            "view.SeasonSentences.and",
+            Map.of("whole", whole(row, "lower"), "whole2", whole(row, "upper")));
+    return Optional.of(
+        Said.of("view.SeasonSentences.19-times-in-20-between")
+            .cell("range", at, range, "lower", "upper"));
+  }
+
+  private static Optional<Double> known(Row row, String column) {
+    OptionalDouble number = Cells.number(row, column);
+    return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
   }
 
   private static String whole(Row row, String column) {

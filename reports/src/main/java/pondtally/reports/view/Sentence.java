@@ -16,6 +16,34 @@ public record Sentence(String text, List<Figure> figures) {
     return new Builder().say(text);
   }
 
+  /** Where in the text each figure begins, in their order; a 3 is not looked for within 360. */
+  public List<Integer> places() {
+    List<Integer> places = new ArrayList<>();
+    int from = 0;
+    for (Figure figure : figures) {
+      int at = text.indexOf(figure.printed(), from);
+      while (at >= 0 && isWithinNumber(at, at + figure.printed().length())) {
+        at = text.indexOf(figure.printed(), at + 1);
+      }
+      if (at < 0) {
+        throw new IllegalStateException(figure.printed() + " not in the sentence: " + text);
+      }
+      places.add(at);
+      from = at + figure.printed().length();
+    }
+    return places;
+  }
+
+  private boolean isWithinNumber(int from, int to) {
+    boolean before = from > 0 && isDigit(from) && isDigit(from - 1);
+    boolean mark = to < text.length() && (text.charAt(to) == '.' || text.charAt(to) == ',');
+    return before || isDigit(to - 1) && isDigit(mark ? to + 1 : to);
+  }
+
+  private boolean isDigit(int at) {
+    return at < text.length() && Character.isDigit(text.charAt(at));
+  }
+
   /** Puts a sentence together from words and figures. */
   public static final class Builder {
 

@@ -3,6 +3,7 @@ package pondtally.reports.view;
 import java.util.ArrayList;
 import java.util.List;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 
 /**
  * A setting or assumption of the run.
@@ -19,62 +20,102 @@ public record Setting(String cellName, String label, String value, String unit, 
   public static final double DAYS_PER_YEAR = 365.25;
 
   private static final String[][] FACTS = {
-    {"region", "Region", "name", "Title of the reports."},
-    {"as_of", "Data cut", "date", "Records dated later are not counted."},
-    {"period_from", "Reporting period from", "date", "First day of the period."},
-    {"period_to", "Reporting period to", "date", "Last day of the period."},
+    {
+      "region",
+      Messages.of("view.Setting.region"),
+      Messages.of("setting.unit.name"),
+      Messages.of("view.Setting.title-of-the-reports")
+    },
+    {
+      "as_of",
+      Messages.of("view.Setting.data-cut"),
+      Messages.of("setting.unit.date"),
+      Messages.of("view.Setting.records-dated-later-are-not-counted")
+    },
+    {
+      "period_from",
+      Messages.of("view.Setting.reporting-period-from"),
+      Messages.of("setting.unit.date"),
+      Messages.of("view.Setting.first-day-of-the-period")
+    },
+    {
+      "period_to",
+      Messages.of("view.Setting.reporting-period-to"),
+      Messages.of("setting.unit.date"),
+      Messages.of("view.Setting.last-day-of-the-period")
+    },
     {
       "failure",
-      "What counts as failure",
-      "rule",
-      "The condition found at a visit that is a failure."
+      Messages.of("view.Setting.what-counts-as-failure"),
+      Messages.of("setting.unit.rule"),
+      Messages.of("view.Setting.the-condition-found-at-a-visit")
     },
     {
       "failure_dated",
-      "How failures are dated",
-      "rule",
-      "interval: between two visits; midpoint: halfway; discovery: the day it was found."
+      Messages.of("view.Setting.how-failures-are-dated"),
+      Messages.of("setting.unit.rule"),
+      Messages.of("view.Setting.interval-between-two-visits-midpoint-halfway")
     },
     {
       "base_year",
-      "Price year",
-      "year",
-      "Every dollar is a dollar of this year unless it says nominal."
+      Messages.of("view.Setting.price-year"),
+      Messages.of("setting.unit.year"),
+      Messages.of("view.Setting.every-dollar-is-a-dollar-of")
     },
     {
       "base_year_provisional",
-      "Price year is provisional",
-      "yes or no",
-      "Whether dollars after the last index year took that year's index."
+      Messages.of("view.Setting.price-year-is-provisional"),
+      Messages.of("view.Setting.yes-or-no"),
+      Messages.of("view.Setting.whether-dollars-after-the-last-index")
     },
-    {"labor_rate_usd", "Labor rate", "USD per hour", "What an hour of paid work counts."},
+    {
+      "labor_rate_usd",
+      Messages.of("view.Setting.labor-rate"),
+      Messages.of("view.Setting.usd-per-hour"),
+      Messages.of("view.Setting.what-an-hour-of-paid-work")
+    },
     {
       "volunteer_rate_usd",
-      "Volunteer rate",
-      "USD per hour",
-      "What an hour of volunteer work counts in kind. Not set: hours are shown as hours."
+      Messages.of("view.Setting.volunteer-rate"),
+      Messages.of("view.Setting.usd-per-hour"),
+      Messages.of("view.Setting.what-an-hour-of-volunteer-work")
     },
-    {"discount_rate", "Discount rate", "a year, real", "Brings later dollars to the present."},
-    {"horizon_years", "Years looked ahead", "years", "How far projected figures look."},
+    {
+      "discount_rate",
+      Messages.of("common.Discount-rate"),
+      Messages.of("common.a-year-real"),
+      Messages.of("view.Setting.brings-later-dollars-to-the-present")
+    },
+    {
+      "horizon_years",
+      Messages.of("common.Years-looked-ahead"),
+      Messages.of("setting.unit.years"),
+      Messages.of("view.Setting.how-far-projected-figures-look")
+    },
     {
       "revisit_every_days",
-      "Days between visits",
-      "days",
-      "The plan. A device not seen for more than twice this is unverified."
+      Messages.of("common.Days-between-visits"),
+      Messages.of("setting.unit.days"),
+      Messages.of("view.Setting.the-plan-a-device-not-seen")
     },
     {
       "groups_below",
-      "Smallest group that is ranked",
-      "devices",
-      "Groups with fewer devices are shown and never ranked."
+      Messages.of("view.Setting.smallest-group-that-is-ranked"),
+      Messages.of("setting.unit.devices"),
+      Messages.of("view.Setting.groups-with-fewer-devices-are-shown")
     },
     {
       "watershed_digits",
-      "Digits of watershed codes",
-      "digits",
-      "Level at which watersheds are compared."
+      Messages.of("view.Setting.digits-of-watershed-codes"),
+      Messages.of("setting.unit.digits"),
+      Messages.of("view.Setting.level-at-which-watersheds-are-compared")
     },
-    {"version", "Version", "name", "Version of Pondtally that made the tables."},
+    {
+      "version",
+      Messages.of("view.Setting.version"),
+      Messages.of("setting.unit.name"),
+      Messages.of("view.Setting.version-of-pondtally-that-made-the")
+    },
   };
 
   /** What a setting is called; its own name where it has no other. */
@@ -98,17 +139,17 @@ public record Setting(String cellName, String label, String value, String unit, 
     settings.add(
         new Setting(
             "Hectares_per_acre",
-            "Hectares in an acre",
+            Messages.of("view.Setting.hectares-in-an-acre"),
             Double.toString(HECTARES_PER_ACRE),
-            "hectares",
-            "Constant: 43,560 square feet of 0.3048 m."));
+            Messages.of("setting.unit.hectares"),
+            Messages.of("view.Setting.constant-43-560-square-feet-of")));
     settings.add(
         new Setting(
             "Days_per_year",
-            "Days in a year",
+            Messages.of("view.Setting.days-in-a-year"),
             Double.toString(DAYS_PER_YEAR),
-            "days",
-            "Constant: turns ages in days into years."));
+            Messages.of("setting.unit.days"),
+            Messages.of("view.Setting.constant-turns-ages-in-days-into")));
     return settings;
   }
 }

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** What each funder's cash had a part in. */
 final class ShareSentences {
 
   /** As the table calls devices that nobody paid cash for. */
-  static final String NO_CASH = "no cash on record";
+  static final String NO_CASH = Messages.of("view.ShareSentences.no-cash-on-record");
 
   private ShareSentences() {}
 

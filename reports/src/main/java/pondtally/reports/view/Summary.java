@@ -2,6 +2,8 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.DateText;
 import pondtally.reports.text.Messages;
@@ -21,25 +23,29 @@ public final class Summary {
     String region = tables.fact("region");
     String title =
         region.isEmpty() || region.equals(UNNAMED)
-            ? "Beaver coexistence program: annual figures"
-            : region + ": annual figures of the beaver coexistence program";
+            ? Messages.of("view.Summary.beaver-coexistence-program-annual-figures")
+            : Messages.of(
+                "view.Summary.annual-figures-of-the-beaver-coexistence", Map.of("region", region));
     return title + ScopeSentences.suffix(tables);
   }
 
   /** The sections in reading order; a subject without tables is left out. */
   public static List<Section> of(TablePackage tables) {
     List<Section> sections = new ArrayList<>();
-    add(sections, "What these figures cover", scope(tables));
-    add(sections, "Devices today", DeviceSentences.of(tables));
-    add(sections, "How long devices last", SurvivalSentences.of(tables));
-    add(sections, "What fails, and where", FailureSentences.of(tables));
-    add(sections, "What it cost", CostSentences.of(tables));
-    add(sections, "Each funder's part", ShareSentences.of(tables));
-    add(sections, "Benefit against cost", BenefitSentences.of(tables));
-    add(sections, "Wetland, properties and removals", OutcomeSentences.of(tables));
-    add(sections, "Next season", SeasonSentences.of(tables));
-    add(sections, Messages.english().text("published.heading"), PublishedSentences.of(tables));
-    add(sections, "The records behind this", DataSentences.of(tables));
+    add(sections, Messages.of("common.What-these-figures-cover"), scope(tables));
+    add(sections, Messages.of("common.Devices-today"), DeviceSentences.of(tables));
+    add(sections, Messages.of("common.How-long-devices-last"), SurvivalSentences.of(tables));
+    add(sections, Messages.of("common.What-fails-and-where"), FailureSentences.of(tables));
+    add(sections, Messages.of("common.What-it-cost"), CostSentences.of(tables));
+    add(sections, Messages.of("common.Each-funder-s-part"), ShareSentences.of(tables));
+    add(sections, Messages.of("common.Benefit-against-cost"), BenefitSentences.of(tables));
+    add(
+        sections,
+        Messages.of("common.Wetland-properties-and-removals"),
+        OutcomeSentences.of(tables));
+    add(sections, Messages.of("common.Next-season"), SeasonSentences.of(tables));
+    add(sections, Messages.reports().text("published.heading"), PublishedSentences.of(tables));
+    add(sections, Messages.of("common.The-records-behind-this"), DataSentences.of(tables));
     return sections;
   }
 
@@ -50,23 +56,17 @@ public final class Summary {
   }
 
   static List<Sentence> scope(TablePackage tables) {
-    Sentence.Builder cover =
-        Sentence.of("Records up to ")
-            .fact("as_of", DateText.readable(tables.fact("as_of")))
-            .say(". ");
-    if (!tables.fact("period_from").isEmpty() && !tables.fact("period_to").isEmpty()) {
-      cover
-          .say("Reporting period: ")
-          .fact("period_from", DateText.readable(tables.fact("period_from")))
-          .say(" to ")
-          .fact("period_to", DateText.readable(tables.fact("period_to")))
-          .say(". ");
-    }
-    cover.say(
-        tables.fact("failure").equals("failed-or-reduced")
-            ? "A device counts as failed when a visit finds it failed or working at reduced flow. "
-            : "A device counts as failed when a visit finds it failed. ");
-    cover.say("\"Likely\" gives the 95% limits: what the records can rule out lies outside them.");
+    boolean hasPeriod =
+        !tables.fact("period_from").isEmpty() && !tables.fact("period_to").isEmpty();
+    Said cover =
+        Said.of("view.Summary.records-up-to")
+            .fact("asOf", "as_of", DateText.readable(tables.fact("as_of")))
+            .part("period", hasPeriod ? Optional.of(period(tables)) : Optional.empty())
+            .words(
+                "failure",
+                tables.fact("failure").equals("failed-or-reduced")
+                    ? Messages.of("view.Summary.failed-or-reduced")
+                    : Messages.of("view.Summary.failed"));
     List<Sentence> all = new ArrayList<>();
     all.add(cover.build());
     all.addAll(ScopeSentences.of(tables));
@@ -74,16 +74,23 @@ public final class Summary {
     return all;
   }
 
+  private static Said period(TablePackage tables) {
+    return Said.of("view.Summary.reporting-period")
+        .fact("from", "period_from", DateText.readable(tables.fact("period_from")))
+        .fact("to", "period_to", DateText.readable(tables.fact("period_to")));
+  }
+
   private static void dollars(TablePackage tables, List<Sentence> all) {
     if (tables.fact("base_year").isEmpty()) {
       return;
     }
-    Sentence.Builder dollars =
-        Sentence.of("Dollars are dollars of ").fact("base_year", tables.fact("base_year"));
-    dollars.say(
-        tables.fact("base_year_provisional").equals("true")
-            ? "; the price index does not reach the latest records yet, so those dollars are provisional."
-            : ".");
-    all.add(dollars.build());
+    boolean isProvisional = tables.fact("base_year_provisional").equals("true");
+    all.add(
+        Said.of(
+                isProvisional
+                    ? "view.Summary.dollars-are-dollars-of-provisional"
+                    : "view.Summary.dollars-are-dollars-of")
+            .fact("year", "base_year", tables.fact("base_year"))
+            .build());
   }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /**
@@ -35,15 +36,23 @@ final class SurvivalChecks {
       Optional<Estimate> curve = share(dated.first().get(), column);
       if (share.isPresent() && curve.isPresent()) {
         sentences.add(
-            Sentence.of(
-                    "Nobody saw the devices fail: failures lie between two visits. Estimated from the"
-                        + " visits alone, without giving failures a day, ")
+            Said.of("view.SurvivalChecks.nobody-saw-the-devices-fail-failures")
                 .cell(
-                    interval, share.get().ofHundred(), column, column + "_lower", column + "_upper")
-                .say(" go " + NumberText.years(years) + " without a failure; the curve, which ")
-                .say(dating(tables) + ", has ")
-                .cell(dated, curve.get().ofHundred(), column, column + "_lower", column + "_upper")
-                .say(".")
+                    "column",
+                    interval,
+                    share.get().ofHundred(),
+                    column,
+                    column + "_lower",
+                    column + "_upper")
+                .words("years", NumberText.years(years))
+                .words("dating", dating(tables))
+                .cell(
+                    "column2",
+                    dated,
+                    curve.get().ofHundred(),
+                    column,
+                    column + "_lower",
+                    column + "_upper")
                 .build());
         return;
       }
@@ -53,8 +62,8 @@ final class SurvivalChecks {
   /** What the curve does about the day of a failure. */
   static String dating(TablePackage tables) {
     return tables.fact("failure_dated").equals("discovery")
-        ? "dates them by the visit that found them and so runs high"
-        : "dates them halfway between the two visits";
+        ? Messages.of("view.SurvivalChecks.dates-them-by-the-visit-that")
+        : Messages.of("view.SurvivalChecks.dates-them-halfway-between-the-two");
   }
 
   private static Optional<Estimate> share(Row row, String column) {
@@ -80,12 +89,14 @@ final class SurvivalChecks {
       boolean first = rawP.getAsDouble() < SIGNIFICANT;
       boolean second = withinP.getAsDouble() < SIGNIFICANT;
       sentences.add(
-          Sentence.of(words(first, second))
-              .say(" (over all watersheds ")
-              .cell(raw, SurvivalSentences.probability(rawP.getAsDouble()), "p_value")
-              .say(", within watersheds ")
-              .cell(within, SurvivalSentences.probability(withinP.getAsDouble()), "p_value")
-              .say(").")
+          Said.of("view.SurvivalChecks.over-all-watersheds-within-watersheds")
+              .words("second", words(first, second))
+              .cell("pValue", raw, SurvivalSentences.probability(rawP.getAsDouble()), "p_value")
+              .cell(
+                  "pValue2",
+                  within,
+                  SurvivalSentences.probability(withinP.getAsDouble()),
+                  "p_value")
               .build());
     }
     ratios(tables, sentences);
@@ -93,18 +104,14 @@ final class SurvivalChecks {
 
   private static String words(boolean raw, boolean within) {
     if (raw && !within) {
-      return "The two comparisons disagree: pipe types differ over all watersheds, but not clearly when"
-          + " compared within the same watershed. What looks like the pipe may be the valley or its"
-          + " crew";
+      return Messages.of("view.SurvivalChecks.the-two-comparisons-disagree-pipe-types");
     }
     if (within && !raw) {
-      return "The two comparisons disagree: pipe types do not differ clearly over all watersheds, but"
-          + " they do when compared within the same watershed. Differences between watersheds hide"
-          + " what the pipe does";
+      return Messages.of("view.SurvivalChecks.the-two-comparisons-disagree-pipe-types-2");
     }
     return raw
-        ? "Compared within the same watershed, pipe types still differ"
-        : "Compared within the same watershed, pipe types do not differ clearly either";
+        ? Messages.of("view.SurvivalChecks.compared-within-the-same-watershed-pipe")
+        : Messages.of("view.SurvivalChecks.compared-within-the-same-watershed-pipe-2");
   }
 
   private static OptionalDouble p(Rows rows) {
@@ -121,13 +128,11 @@ final class SurvivalChecks {
       Optional<Estimate> b = within.first().flatMap(SurvivalChecks::ratio);
       if (a.isPresent() && b.isPresent() && side(raw) != side(within)) {
         sentences.add(
-            Sentence.of("For " + Groups.devices("pipe", row.text("level")) + " against ")
-                .say(Groups.devices("pipe", row.text("reference")))
-                .say(" the two disagree: the failure rate is ")
-                .cell(raw, a.get().ratio(), "hazard_ratio", "lower", "upper")
-                .say(" times as high over all watersheds, but ")
-                .cell(within, b.get().ratio(), "hazard_ratio", "lower", "upper")
-                .say(" times within the same watershed. Quote the second, with its limits.")
+            Said.of("view.SurvivalChecks.for-against-the-two-disagree-the")
+                .words("devices", Groups.devices("pipe", row.text("level")))
+                .words("devices2", Groups.devices("pipe", row.text("reference")))
+                .cell("hazardRatio", raw, a.get().ratio(), "hazard_ratio", "lower", "upper")
+                .cell("hazardRatio2", within, b.get().ratio(), "hazard_ratio", "lower", "upper")
                 .build());
       }
     }

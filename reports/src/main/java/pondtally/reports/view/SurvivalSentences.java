@@ -2,12 +2,15 @@ package pondtally.reports.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.Estimate;
 import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
 /** How long devices last, in sentences, and whether pipe types differ. */
@@ -49,7 +52,7 @@ final class SurvivalSentences {
     String grouping = found.get().text("grouping");
     String devices =
         grouping.equals("all")
-            ? "all devices"
+            ? Messages.of("common.all-devices")
             : Groups.devices(grouping, found.get().text("group"));
     for (int years : HORIZONS) {
       String column = "survival_" + years + "y";
@@ -60,32 +63,31 @@ final class SurvivalSentences {
               Cells.number(found.get(), column + "_upper"));
       if (share.isPresent()) {
         sentences.add(
-            based(
-                row,
-                Sentence.of("Of " + devices + ", ")
-                    .cell(
-                        row, share.get().ofHundred(), column, column + "_lower", column + "_upper")
-                    .say(" go " + NumberText.years(years) + " without a failure. ")));
+            based(row, "view.SurvivalSentences.go-without-a-failure")
+                .words("devices", devices)
+                .cell(
+                    "share",
+                    row,
+                    share.get().ofHundred(),
+                    column,
+                    column + "_lower",
+                    column + "_upper")
+                .words("years", NumberText.years(years))
+                .build());
         return;
       }
     }
     sentences.add(
-        based(
-            row,
-            Sentence.of(
-                "How many of "
-                    + devices
-                    + " go a year without a failure is not known: too few have been followed that long. ")));
+        based(row, "view.SurvivalSentences.how-many-of-go-a-year")
+            .words("devices", devices)
+            .build());
   }
 
-  private static Sentence based(Rows row, Sentence.Builder text) {
+  private static Said based(Rows row, String key) {
     Row found = row.first().orElseThrow();
-    return text.say("Based on ")
-        .cell(row, Cells.count(found, "devices", "devices"), "devices")
-        .say(" and ")
-        .cell(row, Cells.count(found, "failures", "first failures"), "failures")
-        .say(".")
-        .build();
+    return Said.of(key)
+        .cell("followed", row, Cells.count(found, "devices", "devices"), "devices")
+        .cell("failures", row, Cells.count(found, "failures", "first failures"), "failures");
   }
 
   static void median(Rows row, List<Sentence> sentences) {
@@ -94,25 +96,27 @@ final class SurvivalSentences {
     }
     Row found = row.first().get();
     if (Cells.number(found, "median_years").isEmpty()) {
-      sentences.add(
-          Sentence.of(
-                  "Fewer than half of the devices have failed at any age the records reach, so the age by which half fail is not known.")
-              .build());
+      sentences.add(Said.of("view.SurvivalSentences.fewer-than-half-of-the-devices").build());
       return;
     }
     double years = Cells.number(found, "median_years").getAsDouble();
-    Sentence.Builder text =
-        Sentence.of("Half have failed for the first time by an age of ")
-            .cell(row, NumberText.measured(years, 1, "years"), "median_years");
-    if (Cells.number(found, "median_lower").isPresent()) {
-      text.say(" (likely ").cell(row, oneDecimal(found, "median_lower"), "median_lower");
-      if (Cells.number(found, "median_upper").isPresent()) {
-        text.say(" to ").cell(row, oneDecimal(found, "median_upper"), "median_upper").say(")");
-      } else {
-        text.say(" or more; the upper limit is not reached)");
-      }
+    boolean hasLower = Cells.number(found, "median_lower").isPresent();
+    boolean hasUpper = Cells.number(found, "median_upper").isPresent();
+    Said said =
+        Said.of(
+                !hasLower
+                    ? "view.SurvivalSentences.half-have-failed-by"
+                    : hasUpper
+                        ? "view.SurvivalSentences.half-have-failed-by-likely"
+                        : "view.SurvivalSentences.half-have-failed-by-or-more")
+            .cell("median", row, NumberText.measured(years, 1, "years"), "median_years");
+    if (hasLower) {
+      said.cell("lower", row, oneDecimal(found, "median_lower"), "median_lower");
     }
-    sentences.add(text.say(".").build());
+    if (hasLower && hasUpper) {
+      said.cell("upper", row, oneDecimal(found, "median_upper"), "median_upper");
+    }
+    sentences.add(said.build());
   }
 
   private static String oneDecimal(Row row, String column) {
@@ -120,18 +124,38 @@ final class SurvivalSentences {
   }
 
   static void small(Rows pipes, TablePackage tables, List<Sentence> sentences) {
-    List<String> small =
-        pipes.list().stream()
-            .filter(row -> Groups.isSmall(Line.of(row), tables))
-            .map(row -> GroupText.label("pipe", row.text("group")))
-            .toList();
+    String small = named(pipes, row -> !isWithheld(row) && Groups.isSmall(Line.of(row), tables));
     if (!small.isEmpty()) {
       sentences.add(
-          Sentence.of("Too few devices to compare (fewer than ")
-              .fact("groups_below", NumberText.count((long) Groups.smallBelow(tables)))
-              .say("): " + String.join("; ", small) + ". Their rows are shown and not ranked.")
+          Said.of("view.SurvivalSentences.too-few-devices-to-compare-fewer")
+              .fact("groupsBelow", "groups_below", count(Groups.smallBelow(tables)))
+              .words("part", small)
               .build());
     }
+    String withheld = named(pipes, SurvivalSentences::isWithheld);
+    if (!withheld.isEmpty()) {
+      sentences.add(
+          Said.of("view.SurvivalSentences.withheld-in-this-edition")
+              .fact("groupsBelow", "groups_below", count(Groups.smallBelow(tables)))
+              .words("pipes", withheld)
+              .build());
+    }
+  }
+
+  private static String count(double number) {
+    return NumberText.count((long) number);
+  }
+
+  /** Kept back in the public edition; how large the group is, is kept back as well. */
+  private static boolean isWithheld(Row row) {
+    return row.text("devices").equals(Line.WITHHELD);
+  }
+
+  private static String named(Rows pipes, Predicate<Row> which) {
+    return pipes.list().stream()
+        .filter(which)
+        .map(row -> GroupText.label("pipe", row.text("group")))
+        .collect(Collectors.joining("; "));
   }
 
   /** What the test of all pipe types together supports, and no more. */
@@ -151,19 +175,15 @@ final class SurvivalSentences {
         together.where("test", test.get().text("test")).where("strata", test.get().text("strata"));
     if (p >= SIGNIFICANT) {
       sentences.add(
-          Sentence.of("The records do not show that pipe types differ in how long they last (")
-              .say("log-rank test, ")
-              .cell(named, probability(p), "p_value")
-              .say("). That is not the same as showing that they are alike.")
+          Said.of("view.SurvivalSentences.the-records-do-not-show-that")
+              .cell("pValue", named, probability(p), "p_value")
               .build());
       return;
     }
     sentences.add(
-        Sentence.of("Pipe types differ in how long they last by more than chance explains (")
-            .say("log-rank test, ")
-            .cell(named, probability(p), "p_value")
-            .say(
-                ")" + pairs(tests, tables) + " Crews, sites and years differ between them as well.")
+        Said.of("view.SurvivalSentences.pipe-types-differ-in-how-long")
+            .cell("pValue", named, probability(p), "p_value")
+            .words("pairs", pairs(tests, tables))
             .build());
   }
 
@@ -182,17 +202,23 @@ final class SurvivalSentences {
             .filter(row -> !small.contains(row.text("group_b")))
             .map(
                 row ->
-                    GroupText.label("pipe", row.text("group_a"))
-                        + " from "
-                        + GroupText.label("pipe", row.text("group_b")))
+                    Messages.of(
+                        "view.SurvivalSentences.from",
+                        Map.of(
+                            "pipe",
+                            GroupText.label("pipe", row.text("group_a")),
+                            "pipe2",
+                            GroupText.label("pipe", row.text("group_b")))))
             .distinct()
             .collect(Collectors.joining("; "));
     return pairs.isEmpty()
-        ? "; no single pair is far enough apart to name."
-        : ". Pairs that differ: " + pairs + ".";
+        ? Messages.of("view.SurvivalSentences.no-single-pair-is-far-enough")
+        : Messages.of("view.SurvivalSentences.pairs-that-differ", Map.of("pairs", pairs));
   }
 
   static String probability(double p) {
-    return p < 0.001 ? "p below 0.001" : "p = " + NumberText.decimal(p, 3);
+    return p < 0.001
+        ? Messages.of("view.SurvivalSentences.p-below-0-001")
+        : "p = " + NumberText.decimal(p, 3);
   }
 }

@@ -3,6 +3,7 @@ package pondtally.reports.view;
 import java.util.Optional;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.text.Missing;
 import pondtally.reports.text.NumberText;
 
@@ -14,7 +15,7 @@ public final class WetlandValue {
 
   /** Stands wherever the range is shown. */
   public static final String APART =
-      "A published range per acre-year times the acre-years kept, with its source; not part of any net benefit or ratio.";
+      Messages.of("view.WetlandValue.a-published-range-per-acre-year");
 
   private WetlandValue() {}
 
@@ -25,27 +26,19 @@ public final class WetlandValue {
   }
 
   private static Sentence sentence(TablePackage tables, Rows at, Row row) {
-    Sentence.Builder text =
-        Sentence.of("Apart from these figures: the wetland kept may be worth ")
-            .cell(at, dollars(row, "low_usd"), "low_usd")
-            .say(" to ")
-            .cell(at, dollars(row, "high_usd"), "high_usd")
-            .say(", ");
-    return text.cell(
+    return Said.of("view.WetlandValue.apart-from-these-figures-the-wetland")
+        .cell("low", at, dollars(row, "low_usd"), "low_usd")
+        .cell("high", at, dollars(row, "high_usd"), "high_usd")
+        .cell(
+            "acreYears",
             at,
             Missing.orNotKnown(Cells.number(row, "acre_years"), NumberText::acreYears),
             "acre_years")
-        .say(" at ")
-        .cell(at, dollars(row, "low_usd_per_acre_year"), "low_usd_per_acre_year")
-        .say(" to ")
-        .cell(at, dollars(row, "high_usd_per_acre_year"), "high_usd_per_acre_year")
-        .say(" an acre and year (")
-        .cell(at, row.text("source"), "source")
-        .say(", dollars of ")
-        .cell(at, row.text("source_year"), "source_year")
-        .say(" brought to dollars of ")
-        .fact("base_year", tables.fact("base_year"))
-        .say("). It is in no ratio.")
+        .cell("lowEach", at, dollars(row, "low_usd_per_acre_year"), "low_usd_per_acre_year")
+        .cell("highEach", at, dollars(row, "high_usd_per_acre_year"), "high_usd_per_acre_year")
+        .cell("source", at, row.text("source"), "source")
+        .cell("sourceYear", at, row.text("source_year"), "source_year")
+        .fact("baseYear", "base_year", tables.fact("base_year"))
         .build();
   }
 

@@ -3,6 +3,7 @@ package pondtally.reports.workbook;
 import java.util.List;
 import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Convention;
 import pondtally.reports.view.FundingRule;
 import pondtally.reports.view.Rows;
@@ -38,13 +39,13 @@ final class BenefitSheets {
             .add("fit", "taken_from_all");
     book.add(
         TableSheet.of(
-                "Benefit and cost",
-                "Benefit against the alternative",
+                Messages.of("workbook.BenefitSheets.benefit-and-cost"),
+                Messages.of("workbook.BenefitSheets.benefit-against-the-alternative"),
                 List.of(
                     Convention.APART,
                     Convention.RATIO,
                     Convention.BASELINE,
-                    "The share of resamples above 1 holds the assumptions fixed; it is not the chance that the program pays."),
+                    Messages.of("workbook.BenefitSheets.the-share-of-resamples-above-1")),
                 columns,
                 Rows.of(tables, "benefit_cost").lines())
             .withKeyColumns(2));
@@ -53,15 +54,13 @@ final class BenefitSheets {
   static void sensitivity(Book book, TablePackage tables) {
     Columns columns = Columns.of(tables, "sensitivity").addAll();
     columns
-        .add("swing", "Ratio, high less low", Format.TWO)
+        .add("swing", Messages.of("workbook.BenefitSheets.ratio-high-less-low"), Format.TWO)
         .live(Formula.difference("ratio_high", "ratio_low"));
     book.add(
         TableSheet.of(
-            "Sensitivity",
-            "How the benefit-cost ratio moves with each assumption",
-            List.of(
-                "One assumption is moved at a time; the others stay at the value used.",
-                Convention.RATIO),
+            Messages.of("workbook.BenefitSheets.sensitivity"),
+            Messages.of("common.How-the-benefit-cost-ratio-moves"),
+            List.of(Messages.of("common.One-assumption-is-moved-at-a"), Convention.RATIO),
             columns,
             Rows.of(tables, "sensitivity").lines()));
   }
@@ -78,8 +77,8 @@ final class BenefitSheets {
             .add("source", "source_year");
     book.add(
         TableSheet.of(
-                "Value of wetland",
-                "What the kept wetland may be worth, by a published range",
+                Messages.of("workbook.BenefitSheets.value-of-wetland"),
+                Messages.of("common.What-the-kept-wetland-may-be"),
                 List.of(WetlandValue.APART),
                 columns,
                 Rows.of(tables, "wetland_value").lines())
@@ -99,17 +98,20 @@ final class BenefitSheets {
             .add("award_usd")
             .total();
     columns
-        .add("spent_share", "Cash as share of award", Format.SHARE)
+        .add(
+            "spent_share",
+            Messages.of("workbook.BenefitSheets.cash-as-share-of-award"),
+            Format.SHARE)
         .live(Formula.ratio("cash_usd", "award_usd", 1));
     columns.add("match_required_usd").total().add("match_met");
     book.add(
         TableSheet.of(
-            "Who paid",
-            "Who paid, in dollars of the day",
+            Messages.of("workbook.BenefitSheets.who-paid"),
+            Messages.of("common.Who-paid-in-dollars-of-the"),
             List.of(
                 FundingRule.EACH_LINE_ONCE,
                 FundingRule.VOLUNTEERS,
-                "Match counts in-kind, volunteer and other-source cash claimed against the award."),
+                Messages.of("workbook.BenefitSheets.match-counts-in-kind-volunteer-and")),
             columns,
             Rows.of(tables, "funding").lines()));
   }

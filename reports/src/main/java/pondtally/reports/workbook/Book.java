@@ -3,6 +3,7 @@ package pondtally.reports.workbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /**
@@ -57,6 +59,11 @@ final class Book {
     }
   }
 
+  /** The table sheets, in their order. */
+  Collection<Place> places() {
+    return places.values();
+  }
+
   /** Names of the sheets so far, in their order. */
   List<String> sheetNames() {
     return plans.stream().map(Book::name).toList();
@@ -89,13 +96,15 @@ final class Book {
     List<Line> own = lines.subList(from, Math.min(lines.size(), from + linesASheet));
     List<String> notes = new ArrayList<>();
     notes.add(
-        "Sheet "
-            + (part + 1)
-            + " of "
-            + number
-            + ": the table is too long for one sheet. It starts on \""
-            + sheet.name()
-            + "\"; filters and totals act on this sheet only.");
+        Messages.of(
+            "workbook.Book.sheet-of-the-table-is-too",
+            Map.of(
+                "part",
+                String.valueOf(part + 1),
+                "number",
+                String.valueOf(number),
+                "name",
+                sheet.name())));
     notes.addAll(sheet.notes());
     String name = part == 0 ? sheet.name() : sheet.name() + " " + (part + 1);
     return sheet.part(name, notes, own, part == 0);
@@ -135,8 +144,11 @@ final class Book {
         new TableHead(sheet, place, styles, refs(place)).write();
         boolean onePage = !place.sheet().charts().isEmpty() && ChartAnchors.standUnder(place);
         int pages = place.sheet().pages();
-        int wide = pages == 0 ? PagesWide.set(sheet, place) : 1;
+        int wide = pages == 0 ? PagesWide.set(sheet, place, ChartAnchors.ranges(place)) : 1;
         properties.page(sheet, pages == 0, wide, pages == 0 && onePage ? 1 : pages);
+        if (pages == 0) {
+          sheet.getPrintSetup().setPaperSize(PagesWide.paper(place));
+        }
       }
     }
   }

@@ -9,6 +9,7 @@ import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import pondtally.reports.text.Messages;
 
 /**
  * Document properties and page set-up.
@@ -62,6 +63,6 @@ public record BookProperties(String title, String subject, LocalDate asOf, Strin
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN_INCHES);
     sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN_INCHES);
     sheet.getFooter().setLeft(SafeText.encoded(footer).replace("&", "&&"));
-    sheet.getFooter().setRight("&A, page &P of &N");
+    sheet.getFooter().setRight(Messages.of("workbook.BookProperties.page"));
   }
 }

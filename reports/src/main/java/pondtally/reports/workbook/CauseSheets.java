@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -29,11 +30,11 @@ final class CauseSheets {
         share(refs -> "SUM(" + refs.column("failures") + ")", line -> all));
     book.add(
         TableSheet.of(
-                "Causes",
-                "What failures were put down to",
+                Messages.of("workbook.CauseSheets.causes"),
+                Messages.of("common.What-failures-were-put-down-to"),
                 List.of(
-                    "The cause is what the visitor wrote down at the first visit that found the device failed.",
-                    "Shares are of all failures, whether or not rows are filtered away."),
+                    Messages.of("common.The-cause-is-what-the-visitor"),
+                    Messages.of("workbook.CauseSheets.shares-are-of-all-failures-whether")),
                 columns,
                 lines)
             .withCharts(chart(lines)));
@@ -45,13 +46,14 @@ final class CauseSheets {
         ? new ChartPlan[0]
         : new ChartPlan[] {
           new ChartPlan(
-              "Failures by cause",
-              "Bars: number of failures put down to each cause, most frequent first. Figures: the table on this sheet.",
+              Messages.of("workbook.CauseSheets.failures-by-cause"),
+              Messages.of("workbook.CauseSheets.bars-number-of-failures-put-down"),
               ChartPlan.Kind.COLUMNS,
-              "Cause",
-              "Failures",
+              Messages.of("common.Cause"),
+              Messages.of("common.Failures"),
               "0",
-              List.of(ChartPlan.Series.of("Failures", "cause", "failures", bars)))
+              List.of(
+                  ChartPlan.Series.of(Messages.of("common.Failures"), "cause", "failures", bars)))
         };
   }
 
@@ -66,10 +68,9 @@ final class CauseSheets {
         columns, share(CauseSheets::failuresOfGroup, line -> sums.getOrDefault(group(line), 0.0)));
     book.add(
         TableSheet.of(
-                "Causes by group",
-                "What failures were put down to, by group",
-                List.of(
-                    "Shares are of the failures of that group. The same failure comes again under each grouping."),
+                Messages.of("workbook.CauseSheets.causes-by-group"),
+                Messages.of("workbook.CauseSheets.what-failures-were-put-down-to"),
+                List.of(Messages.of("workbook.CauseSheets.shares-are-of-the-failures-of")),
                 columns,
                 lines)
             .withKeyColumns(3));

@@ -31,10 +31,10 @@ final class ChangeSheets {
     book.add(
         TableSheet.of(
                 sheet,
-                Messages.english().text(titleKey),
+                Messages.reports().text(titleKey),
                 List.of(
-                    Messages.english().text("compare.together"),
-                    Messages.english().text("compare.limits")),
+                    Messages.reports().text("compare.together"),
+                    Messages.reports().text("compare.limits")),
                 columns,
                 Rows.of(tables, table).lines())
             .withKeyColumns(3));

@@ -24,6 +24,11 @@ public final class ChangesWorkbook {
    * @throws IOException when the file cannot be written
    */
   public static void write(TablePackage tables, Path file) throws IOException {
+    plan(tables).write(file);
+  }
+
+  /** Every sheet with the tables and columns that its cells are read from. */
+  static Book plan(TablePackage tables) {
     String title = ChangeSentences.title(tables);
     String asOf = tables.fact("as_of");
     Book book =
@@ -34,14 +39,19 @@ public final class ChangesWorkbook {
                 asOf.isEmpty() ? LocalDate.of(2000, 1, 1) : LocalDate.parse(asOf),
                 title),
             Book.LINES_A_SHEET);
-    ChangeSheets.figures(book, tables, "changes", "Figures", "compare.table.all");
+    ChangeSheets.figures(
+        book,
+        tables,
+        "changes",
+        Messages.of("workbook.ChangesWorkbook.figures"),
+        "compare.table.all");
     settings(book, tables);
     rows(book, tables);
     files(book, tables);
     records(book, tables);
     CheckSheets.fields(book, tables);
     book.addFirst(summary(tables, title, book.sheetNames()));
-    book.write(file);
+    return book;
   }
 
   private static ProseSheet summary(TablePackage tables, String title, List<String> others) {
@@ -50,11 +60,11 @@ public final class ChangesWorkbook {
       prose.section(section.heading());
       section.sentences().forEach(sentence -> prose.paragraph(sentence.text()));
     }
-    prose.section("Sheets of this workbook");
+    prose.section(Messages.of("common.Sheets-of-this-workbook"));
     others.forEach(name -> prose.link(name, name));
     prose.section(Cautions.HEADING);
     Cautions.all().forEach(prose::paragraph);
-    return prose.build("What changed", title);
+    return prose.build(Messages.of("workbook.ChangesWorkbook.what-changed"), title);
   }
 
   private static void settings(Book book, TablePackage tables) {
@@ -69,17 +79,38 @@ public final class ChangesWorkbook {
             .add("moves")
             .format(Format.WRAPPED)
             .width(70);
-    add(book, tables, "Settings", "compare.table.settings", "changed_settings", columns, 1);
+    add(
+        book,
+        tables,
+        Messages.of("common.Settings"),
+        "compare.table.settings",
+        "changed_settings",
+        columns,
+        1);
   }
 
   private static void rows(Book book, TablePackage tables) {
     Columns columns = Columns.of(tables, "changed_rows").addAll();
-    add(book, tables, "Rows", "compare.table.rows", "changed_rows", columns, 2);
+    add(
+        book,
+        tables,
+        Messages.of("workbook.ChangesWorkbook.rows"),
+        "compare.table.rows",
+        "changed_rows",
+        columns,
+        2);
   }
 
   private static void files(Book book, TablePackage tables) {
     Columns columns = Columns.of(tables, "changed_files").addAll();
-    add(book, tables, "Files", "compare.table.files", "changed_files", columns, 1);
+    add(
+        book,
+        tables,
+        Messages.of("workbook.ChangesWorkbook.files"),
+        "compare.table.files",
+        "changed_files",
+        columns,
+        1);
   }
 
   private static void records(Book book, TablePackage tables) {
@@ -92,7 +123,14 @@ public final class ChangesWorkbook {
             .add("what")
             .format(Format.WRAPPED)
             .width(80);
-    add(book, tables, "Devices and sites", "compare.table.records", "changed_records", columns, 2);
+    add(
+        book,
+        tables,
+        Messages.of("workbook.ChangesWorkbook.devices-and-sites"),
+        "compare.table.records",
+        "changed_records",
+        columns,
+        2);
   }
 
   private static void add(
@@ -106,7 +144,7 @@ public final class ChangesWorkbook {
     book.add(
         TableSheet.of(
                 sheet,
-                Messages.english().text(title),
+                Messages.reports().text(title),
                 List.of(),
                 columns,
                 Rows.of(tables, table).lines())

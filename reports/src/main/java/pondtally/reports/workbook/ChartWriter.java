@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
@@ -42,6 +43,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /**
@@ -94,7 +96,8 @@ final class ChartWriter {
         chart.getGraphicFrame().getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr();
     lastId++;
     frame.setId(lastId);
-    frame.setName("Chart " + (lastId - 1_000));
+    frame.setName(
+        Messages.of("workbook.ChartWriter.chart", Map.of("part", String.valueOf(lastId - 1_000))));
     frame.setTitle(plan.title());
     frame.setDescr(plan.description());
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import pondtally.reports.table.Field;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.DataSentences;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Method;
@@ -26,26 +27,29 @@ final class CheckSheets {
             .add("used")
             .total()
             .add("changed")
-            .heading("Used with a change")
+            .heading(Messages.of("common.Used-with-a-change"))
             .total()
             .add("set_aside")
             .total()
             .add("duplicate")
             .total();
     columns
-        .add("balance", "Rows not accounted for", Format.COUNT)
+        .add("balance", Messages.of("workbook.CheckSheets.rows-not-accounted-for"), Format.COUNT)
         .live(balance())
-        .add("share", "Share set aside", Format.SHARE)
+        .add("share", Messages.of("workbook.CheckSheets.share-set-aside"), Format.SHARE)
         .live(Formula.ratio("set_aside", "rows_read", 1));
     book.add(
         TableSheet.of(
-            "Data checks",
-            "What became of every row that was read",
+            Messages.of("workbook.CheckSheets.data-checks"),
+            Messages.of("common.What-became-of-every-row-that"),
             List.of(
-                "Each row ends in exactly one of: used, used with a change, set aside, duplicate."
-                    + (DataSentences.hasReasons(tables)
-                        ? " The reasons are on sheet Data issues; each partner's rows are in fix-list.xlsx."
-                        : "")),
+                Messages.of(
+                    "workbook.CheckSheets.each-row-ends-in-exactly-one",
+                    Map.of(
+                        "part",
+                        DataSentences.hasReasons(tables)
+                            ? Messages.of("workbook.CheckSheets.the-reasons-are-on-sheet-data")
+                            : ""))),
             columns,
             Rows.of(tables, "row_account").lines()));
   }
@@ -73,7 +77,7 @@ final class CheckSheets {
     Columns columns =
         Columns.of(tables, "data_issues")
             .add("partner", "file", "sheet", "row", "table", "column")
-            .heading("Partner's heading")
+            .heading(Messages.of("workbook.CheckSheets.partners-heading"))
             .add("value")
             .width(20)
             .add("severity", "message")
@@ -85,10 +89,9 @@ final class CheckSheets {
             .add("rule");
     book.add(
         TableSheet.of(
-                "Data issues",
-                "What was noticed about rows",
-                List.of(
-                    "set-aside: the row is not counted; changed: counted with a changed or dropped value; notice: counted as it stands. – in the row column: the whole column, sheet or file is meant."),
+                Messages.of("workbook.CheckSheets.data-issues"),
+                Messages.of("common.What-was-noticed-about-rows"),
+                List.of(Messages.of("workbook.CheckSheets.set-aside-the-row-is-not")),
                 columns,
                 Rows.of(tables, "data_issues").lines())
             .withKeyColumns(2));
@@ -100,14 +103,13 @@ final class CheckSheets {
             .add("partner", "year", "last_date_sent", "devices_expected")
             .add("devices_seen", "devices_missing");
     columns
-        .add("share", "Share visited", Format.SHARE)
+        .add("share", Messages.of("workbook.CheckSheets.share-visited"), Format.SHARE)
         .live(Formula.ratio("devices_seen", "devices_expected", 1));
     book.add(
         TableSheet.of(
-                "Completeness",
-                "Who has sent what, by year",
-                List.of(
-                    "A device stands in each year it was in service, so nothing is added up here."),
+                Messages.of("workbook.CheckSheets.completeness"),
+                Messages.of("common.Who-has-sent-what-by-year"),
+                List.of(Messages.of("common.A-device-stands-in-each-year")),
                 columns,
                 Rows.of(tables, "completeness").lines())
             .withKeyColumns(2));
@@ -116,16 +118,16 @@ final class CheckSheets {
   static void methods(Book book, TablePackage tables) {
     Columns columns =
         Columns.of(tables, "")
-            .add("subject", "Subject", Format.TEXT)
-            .add("method", "How it is computed", Format.WRAPPED)
+            .add("subject", Messages.of("common.Subject"), Format.TEXT)
+            .add("method", Messages.of("workbook.CheckSheets.how-it-is-computed"), Format.WRAPPED)
             .width(95)
-            .add("source", "Source", Format.WRAPPED)
+            .add("source", Messages.of("common.Source"), Format.WRAPPED)
             .width(45);
     book.add(
         TableSheet.of(
-            "Methods",
-            "How the figures are made",
-            List.of("Limits are 95% unless a heading says otherwise."),
+            Messages.of("workbook.CheckSheets.methods"),
+            Messages.of("common.How-the-figures-are-made"),
+            List.of(Messages.of("workbook.CheckSheets.limits-are-95-unless-a-heading")),
             columns,
             Method.all(tables).stream()
                 .map(
@@ -146,25 +148,26 @@ final class CheckSheets {
                     "table", table.name(),
                     "column", field.name(),
                     "type", field.type(),
-                    "unit", field.unit().isEmpty() ? "none" : field.unit(),
-                    "private", field.isPrivate() ? "yes" : "no",
+                    "unit", field.unit().isEmpty() ? Messages.of("common.none") : field.unit(),
+                    "private",
+                        field.isPrivate() ? Messages.of("common.yes") : Messages.of("common.no"),
                     "description", field.description())));
       }
     }
     Columns columns =
         Columns.of(tables, "")
-            .add("table", "Table", Format.TEXT)
-            .add("column", "Column", Format.TEXT)
-            .add("type", "Type", Format.TEXT)
-            .add("unit", "Unit", Format.TEXT)
-            .add("private", "Private", Format.TEXT)
-            .add("description", "Meaning", Format.WRAPPED)
+            .add("table", Messages.of("common.Table"), Format.TEXT)
+            .add("column", Messages.of("workbook.CheckSheets.column"), Format.TEXT)
+            .add("type", Messages.of("common.Type"), Format.TEXT)
+            .add("unit", Messages.of("common.Unit"), Format.TEXT)
+            .add("private", Messages.of("workbook.CheckSheets.private"), Format.TEXT)
+            .add("description", Messages.of("common.Meaning"), Format.WRAPPED)
             .width(100);
     book.add(
         TableSheet.of(
-                "Fields",
-                "Every table and column behind this workbook",
-                List.of("The tables stand in the folder tables/ as CSV files, one a name."),
+                Messages.of("workbook.CheckSheets.fields"),
+                Messages.of("workbook.CheckSheets.every-table-and-column-behind-this"),
+                List.of(Messages.of("workbook.CheckSheets.the-tables-stand-in-the-folder")),
                 columns,
                 lines)
             .withKeyColumns(2));

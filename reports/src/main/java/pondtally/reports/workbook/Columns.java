@@ -59,7 +59,7 @@ final class Columns {
   /** Adds a column that no table has. */
   Columns add(String name, String heading, Format format) {
     lastIsThere = true;
-    columns.add(new TableColumn(name, heading, format, 0, null, false, true));
+    columns.add(new TableColumn(name, heading, format, 0, null, false, ""));
     return this;
   }
 
@@ -98,6 +98,12 @@ final class Columns {
     boolean nominal = table.map(Table::name).filter("funding"::equals).isPresent();
     String year = nominal ? "nominal" : tables.fact("base_year");
     return new TableColumn(
-        prefix + field.name(), Headings.of(field, year), Format.of(field), 0, null, false, false);
+        prefix + field.name(),
+        Headings.of(field, year),
+        Format.of(field),
+        0,
+        null,
+        false,
+        table.map(Table::name).orElse(""));
   }
 }

@@ -1,7 +1,9 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Groups;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
@@ -10,8 +12,7 @@ import pondtally.reports.view.Rows;
 final class CostSheets {
 
   private static final int MOST_BARS = 24;
-  private static final String KINDS =
-      "Cash and in-kind value stand apart. A device without cost records is unknown, not free: its estimate is never added.";
+  private static final String KINDS = Messages.of("common.Cash-and-in-kind-value-stand");
 
   private CostSheets() {}
 
@@ -29,26 +30,31 @@ final class CostSheets {
         amounts(
             Columns.of(tables, "costs")
                 .add("group")
-                .heading("Watershed")
+                .heading(Messages.of("common.Watershed"))
                 .width(26)
                 .add("sites", "devices")
                 .total()
                 .add("devices_costed")
                 .total());
     columns
-        .add("per_device", "Cost per device with records" + dollars(tables), Format.DOLLARS)
+        .add(
+            "per_device",
+            Messages.of(
+                "workbook.CostSheets.cost-per-device-with-records",
+                Map.of("dollars", dollars(tables))),
+            Format.DOLLARS)
         .live(Formula.ratio("total_usd", "devices_costed", 1));
     book.add(
         TableSheet.of(
-                "Cost",
-                "What was spent, by watershed, whole record",
-                List.of(KINDS, "Watersheds stand in order of the devices they hold."),
+                Messages.of("common.Cost"),
+                Messages.of("common.What-was-spent-by-watershed-whole"),
+                List.of(KINDS, Messages.of("workbook.CostSheets.watersheds-stand-in-order-of-the")),
                 columns,
                 lines)
             .withCharts(
                 chart(
-                    "Recorded cost by watershed",
-                    "Watershed",
+                    Messages.of("workbook.CostSheets.recorded-cost-by-watershed"),
+                    Messages.of("common.Watershed"),
                     "group",
                     Math.min(MOST_BARS, lines.size()),
                     tables)));
@@ -60,17 +66,25 @@ final class CostSheets {
             .where("grouping", "all")
             .only(row -> !row.text("year").equals("all"))
             .lines();
-    Columns columns = Columns.of(tables, "costs").add("year").heading("Fiscal year").width(24);
+    Columns columns =
+        Columns.of(tables, "costs")
+            .add("year")
+            .heading(Messages.of("common.Fiscal-year"))
+            .width(24);
     book.add(
         TableSheet.of(
-                "Cost by year",
-                "What was spent, by fiscal year",
-                List.of(KINDS, "A fiscal year is named by the calendar year in which it ends."),
+                Messages.of("workbook.CostSheets.cost-by-year"),
+                Messages.of("common.What-was-spent-by-fiscal-year"),
+                List.of(KINDS, Messages.of("common.A-fiscal-year-is-named-by")),
                 amounts(columns),
                 lines)
             .withCharts(
                 chart(
-                    "Recorded cost by fiscal year", "Fiscal year", "year", lines.size(), tables)));
+                    Messages.of("workbook.CostSheets.recorded-cost-by-fiscal-year"),
+                    Messages.of("common.Fiscal-year"),
+                    "year",
+                    lines.size(),
+                    tables)));
   }
 
   private static Columns amounts(Columns columns) {
@@ -99,20 +113,26 @@ final class CostSheets {
     return new ChartPlan[] {
       new ChartPlan(
           title,
-          title
-              + ": cash for building, cash for upkeep and in-kind value on top of each other. Figures: the table on this sheet.",
+          Messages.of(
+              "workbook.CostSheets.cash-for-building-cash-for-upkeep", Map.of("title", title)),
           ChartPlan.Kind.STACKED,
           axis,
-          (tables.fact("base_year") + " USD").trim(),
+          (Messages.of("workbook.CostSheets.usd", Map.of("baseYear", tables.fact("base_year"))))
+              .trim(),
           "#,##0",
           List.of(
-              ChartPlan.Series.of("Cash, building", category, "build_usd", count),
-              ChartPlan.Series.of("Cash, upkeep", category, "upkeep_usd", count),
-              ChartPlan.Series.of("In kind", category, "in_kind_usd", count)))
+              ChartPlan.Series.of(
+                  Messages.of("workbook.CostSheets.cash-building"), category, "build_usd", count),
+              ChartPlan.Series.of(
+                  Messages.of("workbook.CostSheets.cash-upkeep"), category, "upkeep_usd", count),
+              ChartPlan.Series.of(Messages.of("common.In-kind"), category, "in_kind_usd", count)))
     };
   }
 
   private static String dollars(TablePackage tables) {
-    return " (" + (tables.fact("base_year") + " USD").trim() + ")";
+    return " ("
+        + (Messages.of("workbook.CostSheets.usd", Map.of("baseYear", tables.fact("base_year"))))
+            .trim()
+        + ")";
   }
 }

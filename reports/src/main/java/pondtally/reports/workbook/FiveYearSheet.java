@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -21,7 +22,11 @@ final class FiveYearSheet {
     if (lines.isEmpty()) {
       return;
     }
-    Columns columns = Columns.of(tables, "wetland").add("year").heading("Fiscal year").width(24);
+    Columns columns =
+        Columns.of(tables, "wetland")
+            .add("year")
+            .heading(Messages.of("common.Fiscal-year"))
+            .width(24);
     columns.beside("failure_rates").add("devices", "failures").total();
     columns.add("device_years").total().add("per_100_device_years");
     columns.live(Formula.ratio("failure_rates.failures", "failure_rates.device_years", 100));
@@ -33,17 +38,23 @@ final class FiveYearSheet {
     columns.beside("program_expenses").add("cash_usd").heading(expenses(tables)).total();
     book.add(
         TableSheet.of(
-            "Five years",
-            "The last five fiscal years",
+            Messages.of("workbook.FiveYearSheet.five-years"),
+            Messages.of("workbook.FiveYearSheet.the-last-five-fiscal-years"),
             List.of(
-                "A fiscal year is named by the calendar year in which it ends; every day belongs to exactly one. Acres are a stock at the end of the year and are not added up.",
-                "A property can be protected in each year, so properties are not added up either. The last year goes to the data cut."),
+                Messages.of("workbook.FiveYearSheet.a-fiscal-year-is-named-by"),
+                Messages.of("workbook.FiveYearSheet.a-property-can-be-protected-in")),
             columns,
             lines));
   }
 
   private static String expenses(TablePackage tables) {
-    return "Program expenses, cash (" + (tables.fact("base_year") + " USD").trim() + ")";
+    return Messages.of(
+        "workbook.FiveYearSheet.program-expenses-cash",
+        Map.of(
+            "trim",
+            (Messages.of(
+                    "workbook.FiveYearSheet.usd", Map.of("baseYear", tables.fact("base_year"))))
+                .trim()));
   }
 
   private static List<Line> lines(TablePackage tables) {

@@ -59,7 +59,11 @@ public enum Format {
 
   /** Names that others chose and that may be long. */
   private static boolean isLong(String name) {
-    return name.equals("partner") || name.equals("file") || name.equals("funder");
+    return name.equals("statement")
+        || name.equals("reason")
+        || name.equals("partner")
+        || name.equals("file")
+        || name.equals("funder");
   }
 
   private static boolean isLabel(String name) {

@@ -1,15 +1,16 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
 /** How often to visit: the cheapest interval by pipe type, and the curve around it. */
 final class IntervalSheets {
 
-  private static final String BOTH =
-      "Yearly cost of one device: visits, and damage while it lies failed unnoticed. Repairs are left out: they hardly depend on the interval.";
+  private static final String BOTH = Messages.of("common.Yearly-cost-of-one-device-visits");
 
   private IntervalSheets() {}
 
@@ -20,11 +21,9 @@ final class IntervalSheets {
     columns.add("fit", "borrowed", "reason");
     book.add(
         TableSheet.of(
-                "Visit interval",
-                "Days between visits that cost least",
-                List.of(
-                    BOTH,
-                    "The curve is flat around the best: any interval between \"from\" and \"to\" costs at most 5% more."),
+                Messages.of("workbook.IntervalSheets.visit-interval"),
+                Messages.of("common.Days-between-visits-that-cost-least"),
+                List.of(BOTH, Messages.of("workbook.IntervalSheets.the-curve-is-flat-around-the")),
                 columns,
                 Rows.of(tables, "visit_interval").lines())
             .withKeyColumns(2));
@@ -37,8 +36,8 @@ final class IntervalSheets {
     columns.live(Formula.sum("visits_usd", "downtime_usd")).add("downtime_days_per_year");
     TableSheet sheet =
         TableSheet.of(
-            "Visit interval curve",
-            "Yearly cost of one device by days between visits, all pipe types",
+            Messages.of("workbook.IntervalSheets.visit-interval-curve"),
+            Messages.of("workbook.IntervalSheets.yearly-cost-of-one-device-by"),
             List.of(BOTH),
             columns,
             lines);
@@ -47,15 +46,25 @@ final class IntervalSheets {
 
   private static ChartPlan chart(TablePackage tables, int points) {
     return new ChartPlan(
-        "Yearly cost of one device by days between visits",
-        "Lines: visits, damage while failed unnoticed, and both together. Figures: the table on this sheet.",
+        Messages.of("common.Yearly-cost-of-one-device-by"),
+        Messages.of("workbook.IntervalSheets.lines-visits-damage-while-failed-unnoticed"),
         ChartPlan.Kind.LINES,
-        "Days between visits",
-        (tables.fact("base_year") + " USD a year").trim(),
+        Messages.of("common.Days-between-visits"),
+        (Messages.of(
+                "workbook.IntervalSheets.usd-a-year", Map.of("baseYear", tables.fact("base_year"))))
+            .trim(),
         "#,##0",
         List.of(
-            ChartPlan.Series.of("Both together", "days", "cost_per_year_usd", points),
-            ChartPlan.Series.of("Visits", "days", "visits_usd", points),
-            ChartPlan.Series.of("Unnoticed damage", "days", "downtime_usd", points)));
+            ChartPlan.Series.of(
+                Messages.of("workbook.IntervalSheets.both-together"),
+                "days",
+                "cost_per_year_usd",
+                points),
+            ChartPlan.Series.of(Messages.of("common.Visits"), "days", "visits_usd", points),
+            ChartPlan.Series.of(
+                Messages.of("workbook.IntervalSheets.unnoticed-damage"),
+                "days",
+                "downtime_usd",
+                points)));
   }
 }

@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import pondtally.reports.text.Messages;
 
 /**
  * A figure of the live model: a formula over the assumptions and the rows of years.
@@ -19,46 +20,52 @@ record ModelFigure(String column, String label, String unit, Format format, Stri
       List.of(
           new ModelFigure(
               "net_usd",
-              "Net benefit, present value",
+              Messages.of("workbook.ModelFigure.net-benefit-present-value"),
               "USD",
               Format.TWO,
               "[benefit_usd]-[cost_usd]"),
           new ModelFigure(
               "equivalent_annual_usd",
-              "Cost a year, the same each year",
-              "USD a year",
+              Messages.of("workbook.ModelFigure.cost-a-year-the-same-each"),
+              Messages.of("common.Usd-a-year"),
               Format.TWO,
               "[cost_usd]" + RECOVERY),
           new ModelFigure(
               "equivalent_annual_net_usd",
-              "Net benefit a year, the same each year",
-              "USD a year",
+              Messages.of("workbook.ModelFigure.net-benefit-a-year-the-same"),
+              Messages.of("common.Usd-a-year"),
               Format.TWO,
               "[net_usd]" + RECOVERY),
           new ModelFigure(
-              "cost_usd", "Cost, present value", "USD", Format.TWO, "SUMPRODUCT({factor},{cost})"),
+              "cost_usd",
+              Messages.of("workbook.ModelFigure.cost-present-value"),
+              "USD",
+              Format.TWO,
+              "SUMPRODUCT({factor},{cost})"),
           new ModelFigure(
               "benefit_usd",
-              "Damage avoided, present value",
+              Messages.of("workbook.ModelFigure.damage-avoided-present-value"),
               "USD",
               Format.TWO,
               "SUMPRODUCT({factor},{benefit})"),
           new ModelFigure(
               "ratio",
-              "Damage avoided per dollar of cost",
-              "USD per USD",
+              Messages.of("workbook.ModelFigure.damage-avoided-per-dollar-of-cost"),
+              Messages.of("workbook.ModelFigure.usd-per-usd"),
               Format.TWO,
               Formula.orUnknown("IF([cost_usd]>0,[benefit_usd]/[cost_usd],NA())")),
           new ModelFigure(
               "payback_year",
-              "Year by whose end it has paid (discounted)",
+              Messages.of("workbook.ModelFigure.year-by-whose-end-it-has"),
               "year",
               Format.LABEL,
-              "IF(COUNT({paid})=0,\"not within the horizon\",MIN({paid}))"),
+              "IF(COUNT({paid})=0,\""
+                  + Messages.of("workbook.ModelWriter.not-within-the-horizon")
+                  + "\",MIN({paid}))"),
           new ModelFigure(
               "break_even_damage_usd",
-              "Yearly damage at which it just pays",
-              "USD a year",
+              Messages.of("workbook.ModelFigure.yearly-damage-at-which-it-just"),
+              Messages.of("common.Usd-a-year"),
               Format.TWO,
               Formula.orUnknown("[cost_usd]/SUMPRODUCT({factor},{share})")));
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Convention;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
@@ -18,16 +19,16 @@ import pondtally.reports.view.Rows;
  */
 record ModelSheet(Row row, List<Row> years) {
 
-  static final String NAME = "Benefit-cost model";
-  static final String TITLE = "What if: benefit against cost of one new device";
+  static final String NAME = Messages.of("workbook.ModelSheet.benefit-cost-model");
+  static final String TITLE = Messages.of("workbook.ModelSheet.what-if-benefit-against-cost-of");
 
   /** Sentences under the title. */
   static final List<String> NOTES =
       List.of(
-          "Change the framed cells: every figure below follows, and is what a new run with that setting would say. Limits need the records and stay with the run.",
+          Messages.of("workbook.ModelSheet.change-the-framed-cells-every-figure"),
           Convention.RATIO,
           Convention.BASELINE,
-          "Flows fall at the end of each year (NIST Handbook 135). Days between visits, device life and the share replaced are in the years' rows: other values need a new run.");
+          Messages.of("workbook.ModelSheet.flows-fall-at-the-end-of"));
 
   /**
    * An assumption in a cell of its own.
@@ -41,19 +42,28 @@ record ModelSheet(Row row, List<Row> years) {
       List.of(
           new Assumption(
               "Model_discount_rate",
-              "Discount rate",
+              Messages.of("common.Discount-rate"),
               "discount_rate",
-              "a year, real",
+              Messages.of("common.a-year-real"),
               Format.SHARE),
           new Assumption(
-              "Model_horizon_years", "Years looked ahead", "horizon_years", "years", Format.LABEL),
+              "Model_horizon_years",
+              Messages.of("common.Years-looked-ahead"),
+              "horizon_years",
+              "years",
+              Format.LABEL),
           new Assumption(
               "Model_damage_usd",
-              "Damage without a device",
+              Messages.of("workbook.ModelSheet.damage-without-a-device"),
               "damage_per_year_usd",
-              "USD a year",
+              Messages.of("common.Usd-a-year"),
               Format.TWO),
-          new Assumption("Model_build_usd", "Building one", "build_usd", "USD", Format.TWO),
+          new Assumption(
+              "Model_build_usd",
+              Messages.of("workbook.ModelSheet.building-one"),
+              "build_usd",
+              "USD",
+              Format.TWO),
           new Assumption("Model_visit_usd", "A visit", "visit_usd", "USD", Format.TWO),
           new Assumption("Model_repair_usd", "A repair", "repair_usd", "USD", Format.TWO),
           new Assumption(

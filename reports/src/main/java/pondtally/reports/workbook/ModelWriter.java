@@ -16,6 +16,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import pondtally.reports.table.Row;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /** Writes the live model: notes, assumptions, figures, years. */
@@ -23,16 +24,16 @@ final class ModelWriter {
 
   private static final List<String> YEAR_HEADINGS =
       List.of(
-          "Year",
-          "Share of the year it works",
-          "Visits",
-          "Repairs",
-          "Replacements",
-          "Present value of 1 USD (0 past the horizon)",
-          "Damage avoided, USD",
-          "Cost, USD",
-          "Net so far, present value",
-          "Paid by then");
+          Messages.of("common.Year"),
+          Messages.of("workbook.ModelWriter.share-of-the-year-it-works"),
+          Messages.of("common.Visits"),
+          Messages.of("workbook.ModelWriter.repairs"),
+          Messages.of("workbook.ModelWriter.replacements"),
+          Messages.of("workbook.ModelWriter.present-value-of-1-usd-0"),
+          Messages.of("workbook.ModelWriter.damage-avoided-usd"),
+          Messages.of("workbook.ModelWriter.cost-usd"),
+          Messages.of("workbook.ModelWriter.net-so-far-present-value"),
+          Messages.of("workbook.ModelWriter.paid-by-then"));
 
   /** Columns of the years that figures call. */
   private static final Map<String, Integer> YEAR_COLUMNS =
@@ -61,10 +62,19 @@ final class ModelWriter {
       Widths.wrapped(note, NOTE_WIDTH).forEach(line -> put(text(line), styles.note()));
     }
     at++;
-    headings(List.of("Assumption", "Value", "Unit"));
+    headings(
+        List.of(
+            Messages.of("common.Assumption"),
+            Messages.of("common.Value"),
+            Messages.of("common.Unit")));
     ModelSheet.ASSUMPTIONS.forEach(this::assumption);
     at++;
-    headings(List.of("Figure", "Value", "Unit", "As this run computed it"));
+    headings(
+        List.of(
+            Messages.of("common.Figure"),
+            Messages.of("common.Value"),
+            Messages.of("common.Unit"),
+            Messages.of("workbook.ModelWriter.as-this-run-computed-it")));
     int figures = at;
     firstYear = figures + ModelFigure.ALL.size() + 2;
     for (int i = 0; i < ModelFigure.ALL.size(); i++) {
@@ -102,7 +112,10 @@ final class ModelWriter {
       Cell cell = row.createCell(i);
       cell.setCellValue(words.get(i));
       cell.setCellStyle(
-          styles.header(i == 0 || words.get(i).equals("Unit") ? Format.TEXT : Format.TWO));
+          styles.header(
+              i == 0 || words.get(i).equals(Messages.of("common.Unit"))
+                  ? Format.TEXT
+                  : Format.TWO));
     }
     row.setHeightInPoints(words.size() > 4 ? 42 : 16);
   }
@@ -139,7 +152,16 @@ final class ModelWriter {
             new CellRangeAddressList(at, at, 1, 1));
     rule.setShowErrorBox(true);
     rule.createErrorBox(
-        assumption.label(), "From " + least + " to " + most + (whole ? ", whole years." : "."));
+        assumption.label(),
+        Messages.of(
+            "workbook.ModelWriter.from-to",
+            Map.of(
+                "least",
+                least,
+                "most",
+                most,
+                "part",
+                whole ? Messages.of("workbook.ModelWriter.whole-years") : ".")));
     sheet.addValidationData(rule);
   }
 
@@ -155,8 +177,13 @@ final class ModelWriter {
       own.setCellStyle(styles.number(figure.format()));
     } else {
       boolean never = figure.column().equals("payback_year");
-      row.getCell(1).setCellValue(never ? "not within the horizon" : Formula.NOT_KNOWN);
-      own.setCellValue(never ? "not within the horizon" : Formula.NOT_KNOWN);
+      row.getCell(1)
+          .setCellValue(
+              never
+                  ? Messages.of("workbook.ModelWriter.not-within-the-horizon")
+                  : Formula.NOT_KNOWN);
+      own.setCellValue(
+          never ? Messages.of("workbook.ModelWriter.not-within-the-horizon") : Formula.NOT_KNOWN);
       own.setCellStyle(styles.unknown(figure.format()));
     }
   }

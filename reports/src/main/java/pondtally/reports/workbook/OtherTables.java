@@ -1,8 +1,10 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.Map;
 import pondtally.reports.table.Table;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /**
@@ -12,36 +14,42 @@ import pondtally.reports.view.Line;
  */
 record OtherTables(String table, String sheet, String note) {
 
-  private static final String ACROSS_ONE =
-      "Limits that reach across 1: the records do not show a difference.";
+  private static final String ACROSS_ONE = Messages.of("common.Limits-that-reach-across-1-the");
 
   private static final List<OtherTables> ALL =
       List.of(
           new OtherTables(
               "group_tests",
-              "Tests",
-              "A large p does not show that groups are alike. Pairs are adjusted for their number."),
-          new OtherTables("rate_ratios", "Rate ratios", ACROSS_ONE),
+              Messages.of("workbook.OtherTables.tests"),
+              Messages.of("common.A-large-p-does-not-show")),
+          new OtherTables(
+              "rate_ratios", Messages.of("workbook.OtherTables.rate-ratios"), ACROSS_ONE),
           new OtherTables(
               "mean_life_differences",
-              "Mean life differences",
-              "Limits that reach across 0: the records do not show a difference."),
+              Messages.of("workbook.OtherTables.mean-life-differences"),
+              Messages.of("common.Limits-that-reach-across-0-the")),
           new OtherTables(
               "hazard_ratios",
-              "Hazard ratios",
-              ACROSS_ONE + " Above 1: fails sooner than the reference."),
+              Messages.of("workbook.OtherTables.hazard-ratios"),
+              Messages.of(
+                  "workbook.OtherTables.above-1-fails-sooner-than-the",
+                  Map.of("acrossone", ACROSS_ONE))),
           new OtherTables(
-              "parametric_fits", "Fitted life", "Shape above 1: failure grows likelier with age."),
+              "parametric_fits",
+              Messages.of("workbook.OtherTables.fitted-life"),
+              Messages.of("common.Shape-above-1-failure-grows-likelier")),
           new OtherTables(
-              "fit_check", "Fit check", "A wide gap means that the fitted life misleads."),
+              "fit_check",
+              Messages.of("workbook.OtherTables.fit-check"),
+              Messages.of("workbook.OtherTables.a-wide-gap-means-that-the")),
           new OtherTables(
               "dating_comparison",
-              "Dating of failures",
-              "The same records, with failures dated in three ways."),
+              Messages.of("workbook.OtherTables.dating-of-failures"),
+              Messages.of("common.The-same-records-with-failures-dated")),
           new OtherTables(
               "sample_size",
-              "What comparisons need",
-              "How many failures it would take to tell two groups apart."));
+              Messages.of("workbook.OtherTables.what-comparisons-need"),
+              Messages.of("workbook.OtherTables.how-many-failures-it-would-take")));
 
   /** Adds a sheet for each of these tables that the run made. */
   static void addTo(Book book, TablePackage tables) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellReference;
+import pondtally.reports.text.Messages;
 
 /**
  * Where the parts of a table sheet stand. Row and column numbers count from 0, as in the library
@@ -15,8 +16,8 @@ final class Place {
   private static final int NARROWEST_NOTE = 90;
   private static final int WIDEST_NOTE = 150;
   private static final String LEGEND =
-      Formula.NOT_KNOWN
-          + " not known or cannot be estimated; withheld: kept back in the public edition.";
+      Messages.of(
+          "workbook.Place.not-known-or-cannot-be-estimated", Map.of("notknown", Formula.NOT_KNOWN));
 
   private final TableSheet sheet;
   private final int[] widths;

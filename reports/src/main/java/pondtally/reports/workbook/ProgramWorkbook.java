@@ -3,7 +3,9 @@ package pondtally.reports.workbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Summary;
 
 /**
@@ -29,12 +31,17 @@ public final class ProgramWorkbook {
   }
 
   static void write(TablePackage tables, Path file, int linesASheet) throws IOException {
+    plan(tables, linesASheet).write(file);
+  }
+
+  /** Every sheet with the tables and columns that its cells are read from. */
+  static Book plan(TablePackage tables, int linesASheet) {
     Book book = new Book(properties(tables), linesASheet);
     subjects(book, tables);
     OtherTables.addTo(book, tables);
     records(book, tables);
     book.addFirst(SummarySheet.of(tables, book.sheetNames()));
-    book.write(file);
+    return book;
   }
 
   private static void subjects(Book book, TablePackage tables) {
@@ -80,7 +87,12 @@ public final class ProgramWorkbook {
         tables,
         "restated",
         (b, t) ->
-            ChangeSheets.figures(b, t, "restated", "Published before", "published.table.all"));
+            ChangeSheets.figures(
+                b,
+                t,
+                "restated",
+                Messages.of("workbook.ProgramWorkbook.published-before"),
+                "published.table.all"));
     book.when(tables, "devices", StateSheets::devices);
     book.when(tables, "sites", StateSheets::sites);
     book.when(tables, "row_account", CheckSheets::account);
@@ -95,11 +107,16 @@ public final class ProgramWorkbook {
   private static BookProperties properties(TablePackage tables) {
     String asOf = tables.fact("as_of");
     LocalDate day = asOf.isEmpty() ? NO_DATE : LocalDate.parse(asOf);
-    String cut = asOf.isEmpty() ? "data cut not known" : "records up to " + asOf;
+    String cut =
+        asOf.isEmpty()
+            ? Messages.of("workbook.ProgramWorkbook.data-cut-not-known")
+            : Messages.of("workbook.ProgramWorkbook.records-up-to", Map.of("asOf", asOf));
     String region = tables.fact("region");
     return new BookProperties(
         Summary.title(tables),
-        "Device survival, cost, wetland and removals; " + cut,
+        Messages.of(
+            "workbook.ProgramWorkbook.device-survival-cost-wetland-and-removals",
+            Map.of("cut", cut)),
         day,
         region.isEmpty() ? cut : region + ", " + cut);
   }

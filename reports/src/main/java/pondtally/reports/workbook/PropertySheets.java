@@ -3,6 +3,7 @@ package pondtally.reports.workbook;
 import java.util.Comparator;
 import java.util.List;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -23,10 +24,9 @@ final class PropertySheets {
     share(columns).add("property_years").total();
     book.add(
         TableSheet.of(
-            "Properties",
-            "Properties protected, by type, whole record",
-            List.of(
-                "A property counts as protected where a device at its site was verified working on at least one day of its span. Each property has one type and counts once."),
+            Messages.of("common.Properties"),
+            Messages.of("common.Properties-protected-by-type-whole-record"),
+            List.of(Messages.of("workbook.PropertySheets.a-property-counts-as-protected-where")),
             columns,
             lines));
   }
@@ -45,17 +45,16 @@ final class PropertySheets {
     Columns columns =
         Columns.of(tables, "properties")
             .add("group")
-            .heading("Watershed")
+            .heading(Messages.of("common.Watershed"))
             .add("year")
-            .heading("Fiscal year")
+            .heading(Messages.of("common.Fiscal-year"))
             .add("properties_recorded", "properties_protected");
     share(columns).add("property_years");
     book.add(
         TableSheet.of(
-                "Properties by watershed",
-                "Properties protected, by watershed and fiscal year",
-                List.of(
-                    "A property can lie in two watersheds and stands in each year, so nothing is added up here."),
+                Messages.of("workbook.PropertySheets.properties-by-watershed"),
+                Messages.of("workbook.PropertySheets.properties-protected-by-watershed-and-fiscal"),
+                List.of(Messages.of("workbook.PropertySheets.a-property-can-lie-in-two")),
                 columns,
                 lines)
             .withKeyColumns(2));
@@ -63,7 +62,7 @@ final class PropertySheets {
 
   private static Columns share(Columns columns) {
     return columns
-        .add("share", "Share protected", Format.SHARE)
+        .add("share", Messages.of("workbook.PropertySheets.share-protected"), Format.SHARE)
         .live(Formula.ratio("properties_protected", "properties_recorded", 1));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Groups;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
@@ -16,13 +17,13 @@ final class RateSheets {
   private static final int MOST_BARS = 24;
   private static final String RATE = "per_100_device_years";
   private static final String ORDER =
-      "Groups stand in order of size, not of merit. Read the limits before the rates: a group whose limits reach far says little.";
+      Messages.of("workbook.RateSheets.groups-stand-in-order-of-size");
 
   private RateSheets() {}
 
   static void watersheds(Book book, TablePackage tables) {
     Columns columns =
-        rates(tables, "Watershed")
+        rates(tables, Messages.of("common.Watershed"))
             .add("expected")
             .format(Format.ONE)
             .total()
@@ -30,15 +31,17 @@ final class RateSheets {
     List<Line> lines = lines(tables, "watershed");
     book.add(
         TableSheet.of(
-                "Watersheds",
-                "Failures by watershed",
-                List.of(
-                    ORDER,
-                    "Expected failures allow for pipe type and age. A watershed is called different only where its rate lies beyond what chance alone explains (99.8% limits)."),
+                Messages.of("workbook.RateSheets.watersheds"),
+                Messages.of("common.Failures-by-watershed"),
+                List.of(ORDER, Messages.of("common.Expected-failures-allow-for-pipe-type")),
                 endings(columns),
                 lines)
             .withCharts(
-                chart(tables, lines, "Failure rate by watershed, with 95% limits", "Watershed")));
+                chart(
+                    tables,
+                    lines,
+                    Messages.of("workbook.RateSheets.failure-rate-by-watershed-with-95"),
+                    Messages.of("common.Watershed"))));
   }
 
   static void pipes(Book book, TablePackage tables) {
@@ -51,20 +54,22 @@ final class RateSheets {
         lines(tables, "pipe").stream()
             .map(line -> line.beside("survival_summary", survival.get(line.text("group"))))
             .toList();
-    Columns columns = rates(tables, "Pipe type").beside("survival_summary");
+    Columns columns = rates(tables, Messages.of("common.Pipe-type")).beside("survival_summary");
     SurvivalSheets.horizons(columns, lines, "survival_summary.")
         .add("median_years", "median_lower", "median_upper");
     book.add(
         TableSheet.of(
-                "Pipe types",
-                "Pipe types compared",
-                List.of(
-                    ORDER,
-                    "Comparisons are observational: crews, sites and years differ between pipe types."),
+                Messages.of("workbook.RateSheets.pipe-types"),
+                Messages.of("workbook.RateSheets.pipe-types-compared"),
+                List.of(ORDER, Messages.of("common.Comparisons-are-observational-crews-sites-and")),
                 endings(columns),
                 lines)
             .withCharts(
-                chart(tables, lines, "Failure rate by pipe type, with 95% limits", "Pipe type")));
+                chart(
+                    tables,
+                    lines,
+                    Messages.of("workbook.RateSheets.failure-rate-by-pipe-type-with"),
+                    Messages.of("common.Pipe-type"))));
   }
 
   static void others(Book book, TablePackage tables) {
@@ -77,14 +82,13 @@ final class RateSheets {
             .add("grouping", "group", "devices", "failures", "device_years", RATE)
             .live(Formula.ratio("failures", "device_years", 100))
             .add("lower", "upper")
-            .add("note", "Note", Format.TEXT);
+            .add("note", Messages.of("common.Note"), Format.TEXT);
     book.add(
         TableSheet.of(
-                "Other groups",
-                "Failures by kind of device, setting, build, install year and crew",
+                Messages.of("workbook.RateSheets.other-groups"),
+                Messages.of("workbook.RateSheets.failures-by-kind-of-device-setting"),
                 List.of(
-                    "The same devices come again under each grouping, so filter to one grouping before adding anything up.",
-                    ORDER),
+                    Messages.of("workbook.RateSheets.the-same-devices-come-again-under"), ORDER),
                 columns,
                 lines)
             .withKeyColumns(2));
@@ -108,10 +112,10 @@ final class RateSheets {
 
   private static Columns endings(Columns columns) {
     return columns
-        .add("note", "Note", Format.TEXT)
-        .add("minus", "Bar down to lower limit", Format.ONE)
+        .add("note", Messages.of("common.Note"), Format.TEXT)
+        .add("minus", Messages.of("common.Bar-down-to-lower-limit"), Format.ONE)
         .live(Formula.difference(RATE, "lower"))
-        .add("plus", "Bar up to upper limit", Format.ONE)
+        .add("plus", Messages.of("common.Bar-up-to-upper-limit"), Format.ONE)
         .live(Formula.difference("upper", RATE));
   }
 
@@ -132,9 +136,11 @@ final class RateSheets {
       return reason;
     }
     if (Line.of(row).number(RATE).isEmpty()) {
-      return "no rate: nothing followed long enough";
+      return Messages.of("workbook.RateSheets.no-rate-nothing-followed-long-enough");
     }
-    return Groups.isSmall(Line.of(row), tables) ? "small group, not ranked" : "enough to compare";
+    return Groups.isSmall(Line.of(row), tables)
+        ? Messages.of("common.small-group-not-ranked")
+        : Messages.of("workbook.RateSheets.enough-to-compare");
   }
 
   private static ChartPlan[] chart(
@@ -151,15 +157,16 @@ final class RateSheets {
     return new ChartPlan[] {
       new ChartPlan(
           title,
-          "Bars: failures per 100 device-years, lines: 95% limits, for the "
-              + count
-              + " largest groups that are not small. The figures stand in the table on this sheet.",
+          Messages.of(
+              "workbook.RateSheets.bars-failures-per-100-device-years",
+              Map.of("count", String.valueOf(count))),
           ChartPlan.Kind.COLUMNS,
           axis,
-          "Failures per 100 device-years",
+          Messages.of("common.Failures-per-100-device-years"),
           "0",
           List.of(
-              ChartPlan.Series.of("Failures per 100 device-years", "group", RATE, count)
+              ChartPlan.Series.of(
+                      Messages.of("common.Failures-per-100-device-years"), "group", RATE, count)
                   .withLimits("minus", "plus")))
     };
   }

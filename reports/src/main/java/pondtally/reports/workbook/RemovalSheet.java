@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -28,16 +29,21 @@ final class RemovalSheet {
     Columns columns = Columns.of(tables, "removals_avoided").add("year").width(24);
     columns.add("sites", "sites_left_out", "avoided_computed").format(Format.ONE).total();
     for (String grade : grades) {
-      columns.add(CLAIM + grade, "Claimed, by " + grade, Format.ONE).total();
+      columns
+          .add(
+              CLAIM + grade,
+              Messages.of("workbook.RemovalSheet.claimed-by", Map.of("grade", grade)),
+              Format.ONE)
+          .total();
     }
     columns.add("removals_reported").format(Format.ONE).total();
     book.add(
         TableSheet.of(
-                "Removals",
-                "Removals avoided, computed and claimed",
+                Messages.of("workbook.RemovalSheet.removals"),
+                Messages.of("common.Removals-avoided-computed-and-claimed"),
                 List.of(
-                    "Computed: removals a year before, times the verified working share of the year, less removals that still happened. It may be below zero, and then it stays so in every sum.",
-                    "The partners' own claims stand beside it by the evidence given. The two are never added."),
+                    Messages.of("common.Computed-removals-a-year-before-times"),
+                    Messages.of("common.The-partners-own-claims-stand-beside")),
                 columns,
                 lines)
             .withCharts(chart(lines.size(), grades)));
@@ -51,10 +57,9 @@ final class RemovalSheet {
     columns.total().add("working_share", "evidence");
     book.add(
         TableSheet.of(
-                "Removal went on",
-                "Sites with devices at which removal went on",
-                List.of(
-                    "Where animals are still removed, success may not be the device's: a pond without beaver needs none."),
+                Messages.of("workbook.RemovalSheet.removal-went-on"),
+                Messages.of("common.Sites-with-devices-at-which-removal"),
+                List.of(Messages.of("common.Where-animals-are-still-removed-success")),
                 columns,
                 Rows.of(tables, "continued_removals").lines())
             .withKeyColumns(2));
@@ -82,17 +87,24 @@ final class RemovalSheet {
       return new ChartPlan[0];
     }
     List<ChartPlan.Series> series = new ArrayList<>();
-    series.add(ChartPlan.Series.of("Computed", "year", "avoided_computed", years));
+    series.add(
+        ChartPlan.Series.of(
+            Messages.of("workbook.RemovalSheet.computed"), "year", "avoided_computed", years));
     for (String grade : grades) {
-      series.add(ChartPlan.Series.of("Claimed, by " + grade, "year", CLAIM + grade, years));
+      series.add(
+          ChartPlan.Series.of(
+              Messages.of("workbook.RemovalSheet.claimed-by", Map.of("grade", grade)),
+              "year",
+              CLAIM + grade,
+              years));
     }
     return new ChartPlan[] {
       new ChartPlan(
-          "Removals avoided by year: computed, and claimed by evidence",
-          "Bars side by side for each year: removals avoided as computed, and as claimed by each grade of evidence. Figures: the table on this sheet.",
+          Messages.of("workbook.RemovalSheet.removals-avoided-by-year-computed-and"),
+          Messages.of("workbook.RemovalSheet.bars-side-by-side-for-each"),
           ChartPlan.Kind.COLUMNS,
-          "Year",
-          "Removals avoided",
+          Messages.of("common.Year"),
+          Messages.of("common.Removals-avoided"),
           "0",
           series)
     };

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.util.WorkbookUtil;
+import pondtally.reports.text.Messages;
 
 /**
  * Text that others wrote, made harmless for a spreadsheet: it never becomes a formula, never breaks
@@ -14,7 +15,8 @@ public final class SafeText {
   /** What a cell of the Office Open XML format holds at most. */
   public static final int CELL_LIMIT = 32_767;
 
-  private static final String SHORTENED = " … [shortened; the whole text is in the tables]";
+  private static final String SHORTENED =
+      Messages.of("workbook.SafeText.shortened-the-whole-text-is-in");
   private static final int SHEET_NAME_LIMIT = 31;
 
   private SafeText() {}

@@ -3,6 +3,7 @@ package pondtally.reports.workbook;
 import java.util.List;
 import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -10,7 +11,7 @@ import pondtally.reports.view.Rows;
 final class SeasonSheets {
 
   private static final String LIMITS =
-      "Failures that visits find, if every device is visited as planned. The limits hold them with a chance of 95%, if devices go on failing as they have.";
+      Messages.of("workbook.SeasonSheets.failures-that-visits-find-if-every");
 
   private SeasonSheets() {}
 
@@ -19,16 +20,16 @@ final class SeasonSheets {
     Columns columns =
         Columns.of(tables, "season_forecast")
             .add("year")
-            .heading("Year ahead")
+            .heading(Messages.of("workbook.SeasonSheets.year-ahead"))
             .width(24)
             .add("first_day", "last_day", "expected_failures")
             .format(Format.ONE)
             .total()
             .add("lower")
-            .heading("Failures, lower limit (95%)")
+            .heading(Messages.of("workbook.SeasonSheets.failures-lower-limit-95"))
             .format(Format.COUNT)
             .add("upper")
-            .heading("Failures, upper limit (95%)")
+            .heading(Messages.of("workbook.SeasonSheets.failures-upper-limit-95"))
             .format(Format.COUNT)
             .add("repairs")
             .format(Format.ONE)
@@ -50,17 +51,15 @@ final class SeasonSheets {
             .total()
             .add("cost_lower", "cost_upper");
     columns
-        .add("minus", "Bar down to lower limit", Format.ONE)
+        .add("minus", Messages.of("common.Bar-down-to-lower-limit"), Format.ONE)
         .live(Formula.difference("expected_failures", "lower"))
-        .add("plus", "Bar up to upper limit", Format.ONE)
+        .add("plus", Messages.of("common.Bar-up-to-upper-limit"), Format.ONE)
         .live(Formula.difference("upper", "expected_failures"));
     TableSheet sheet =
         TableSheet.of(
-            "Next season",
-            "What the next years are expected to take",
-            List.of(
-                LIMITS,
-                "A crew's day is eight hours at devices; travel comes on top. No device is added or retired."),
+            Messages.of("common.Next-season"),
+            Messages.of("common.What-the-next-years-are-expected"),
+            List.of(LIMITS, Messages.of("workbook.SeasonSheets.a-crew-s-day-is-eight")),
             columns,
             lines);
     book.add(lines.isEmpty() ? sheet : sheet.withCharts(chart(lines.size())));
@@ -68,14 +67,15 @@ final class SeasonSheets {
 
   private static ChartPlan chart(int years) {
     return new ChartPlan(
-        "Expected failures by year, with 95% limits",
-        "Bars: expected failures in each coming year, lines: 95% prediction limits. Figures: the table on this sheet.",
+        Messages.of("workbook.SeasonSheets.expected-failures-by-year-with-95"),
+        Messages.of("workbook.SeasonSheets.bars-expected-failures-in-each-coming"),
         ChartPlan.Kind.COLUMNS,
-        "Year",
-        "Failures",
+        Messages.of("common.Year"),
+        Messages.of("common.Failures"),
         "0",
         List.of(
-            ChartPlan.Series.of("Expected failures", "year", "expected_failures", years)
+            ChartPlan.Series.of(
+                    Messages.of("common.Expected-failures"), "year", "expected_failures", years)
                 .withLimits("minus", "plus")));
   }
 
@@ -93,10 +93,9 @@ final class SeasonSheets {
     columns.add("cost_usd", "cost_lower", "cost_upper", "fit", "borrowed");
     book.add(
         TableSheet.of(
-                "Next season by group",
-                "What the next year is expected to take, by pipe type and watershed",
-                List.of(
-                    LIMITS, "Devices stand in a pipe type and in a watershed: do not add the two."),
+                Messages.of("workbook.SeasonSheets.next-season-by-group"),
+                Messages.of("workbook.SeasonSheets.what-the-next-year-is-expected"),
+                List.of(LIMITS, Messages.of("workbook.SeasonSheets.devices-stand-in-a-pipe-type")),
                 columns,
                 lines)
             .withKeyColumns(2));
@@ -111,11 +110,11 @@ final class SeasonSheets {
     columns.add("buy", "to_have");
     book.add(
         TableSheet.of(
-                "Buying list",
-                "What to buy for next season's repairs and replacements",
+                Messages.of("workbook.SeasonSheets.buying-list"),
+                Messages.of("common.What-to-buy-for-next-season"),
                 List.of(
-                    "Replacements are built like the devices in service: pipe comes in lengths of 20 ft, n sections take n - 1 couplers, a panel of 16 ft laps by 1/3 ft.",
-                    "Buy: what is expected, in whole units. To have: enough in 19 years of 20. What repairs took is counted only where partners keep lines of it."),
+                    Messages.of("workbook.SeasonSheets.replacements-are-built-like-the-devices"),
+                    Messages.of("workbook.SeasonSheets.buy-what-is-expected-in-whole")),
                 columns,
                 Rows.of(tables, "buying_list").lines())
             .withKeyColumns(2));

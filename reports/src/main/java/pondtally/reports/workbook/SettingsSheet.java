@@ -3,13 +3,14 @@ package pondtally.reports.workbook;
 import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Setting;
 
 /** The settings and assumptions of the run, each in a cell that formulas call by name. */
 final class SettingsSheet {
 
-  private static final String NAME = "Settings";
+  private static final String NAME = Messages.of("common.Settings");
   private static final int NARROWEST = 24;
   private static final int WIDEST = 60;
 
@@ -19,18 +20,17 @@ final class SettingsSheet {
     List<Setting> settings = Setting.all(tables);
     Columns columns =
         Columns.of(tables, "")
-            .add("label", "Setting", Format.TEXT)
-            .add("value", "Value", Format.GENERAL)
+            .add("label", Messages.of("common.Setting"), Format.TEXT)
+            .add("value", Messages.of("common.Value"), Format.GENERAL)
             .width(longest(settings))
-            .add("unit", "Unit", Format.TEXT)
-            .add("meaning", "What it does", Format.WRAPPED)
+            .add("unit", Messages.of("common.Unit"), Format.TEXT)
+            .add("meaning", Messages.of("workbook.SettingsSheet.what-it-does"), Format.WRAPPED)
             .width(90);
     book.add(
         TableSheet.of(
             NAME,
-            "Settings and assumptions of this run",
-            List.of(
-                "Formulas in this workbook call these cells by name. Changing one here moves those formulas only; figures that need the records are computed by a new run."),
+            Messages.of("workbook.SettingsSheet.settings-and-assumptions-of-this-run"),
+            List.of(Messages.of("workbook.SettingsSheet.formulas-in-this-workbook-call-these")),
             columns,
             settings.stream().map(SettingsSheet::line).toList()));
     for (int i = 0; i < settings.size(); i++) {

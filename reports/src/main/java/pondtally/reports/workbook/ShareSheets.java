@@ -20,9 +20,9 @@ final class ShareSheets {
     }
     book.add(
         TableSheet.of(
-            "Funder shares",
-            Messages.english().text("share.table.all"),
-            List.of(Messages.english().text("share.note")),
+            Messages.of("workbook.ShareSheets.funder-shares"),
+            Messages.reports().text("share.table.all"),
+            List.of(Messages.reports().text("share.note")),
             columns,
             Rows.of(tables, "funder_shares").lines()));
   }

@@ -8,6 +8,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -36,12 +38,12 @@ final class StateSheets {
             .toList();
     Columns columns =
         Columns.of(tables, "")
-            .add("state", "State", Format.TEXT)
+            .add("state", Messages.of("common.State"), Format.TEXT)
             .width(26)
-            .add("devices", "Devices", Format.COUNT)
+            .add("devices", Messages.of("common.Devices"), Format.COUNT)
             .live(count(counts, ""))
             .total()
-            .add("share", "Share of devices", Format.SHARE)
+            .add("share", Messages.of("workbook.StateSheets.share-of-devices"), Format.SHARE)
             .live(share(counts, devices.size()));
     for (String kind : kinds) {
       if (!kind.isEmpty()) {
@@ -49,7 +51,12 @@ final class StateSheets {
       }
     }
     book.add(
-        TableSheet.of("State of devices", title(tables), notes(tables), columns, lines)
+        TableSheet.of(
+                Messages.of("workbook.StateSheets.state-of-devices"),
+                title(tables),
+                notes(tables),
+                columns,
+                lines)
             .withCharts(chart(lines.size())));
   }
 
@@ -58,21 +65,27 @@ final class StateSheets {
   }
 
   private static String words(String kind) {
-    String text = kind.replace('-', ' ');
+    String text = GroupText.words(kind);
     return Character.toUpperCase(text.charAt(0)) + text.substring(1) + "s";
   }
 
   private static String title(TablePackage tables) {
-    return "State of devices on " + tables.fact("as_of");
+    return Messages.of(
+        "workbook.StateSheets.state-of-devices-on", Map.of("asOf", tables.fact("as_of")));
   }
 
   private static List<String> notes(TablePackage tables) {
     String days = tables.fact("revisit_every_days");
-    String limit = days.isEmpty() ? "" : " (" + 2 * Long.parseLong(days) + " days)";
+    String limit =
+        days.isEmpty()
+            ? ""
+            : Messages.of(
+                "workbook.StateSheets.days",
+                Map.of("part", String.valueOf(2 * Long.parseLong(days))));
     return List.of(
-        "Counted from sheet Devices. Unverified: nobody has looked for more than twice the planned interval"
-            + limit
-            + ", or never. Such a device may work or not.");
+        Messages.of(
+            "workbook.StateSheets.counted-from-sheet-devices-unverified-nobody",
+            Map.of("limit", limit)));
   }
 
   private static Formula count(Map<String, Map<String, Integer>> counts, String kind) {
@@ -84,8 +97,9 @@ final class StateSheets {
   }
 
   private static String countIfs(Refs refs, String kind) {
-    List<String> states = refs.elsewhere("Devices", "state");
-    List<String> kinds = kind.isEmpty() ? List.of() : refs.elsewhere("Devices", "kind");
+    List<String> states = refs.elsewhere(Messages.of("common.Devices"), "state");
+    List<String> kinds =
+        kind.isEmpty() ? List.of() : refs.elsewhere(Messages.of("common.Devices"), "kind");
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < states.size(); i++) {
       text.append(i == 0 ? "" : "+").append("COUNTIFS(").append(states.get(i)).append(',');
@@ -111,13 +125,13 @@ final class StateSheets {
 
   private static ChartPlan chart(int states) {
     return new ChartPlan(
-        "Devices by state",
-        "Bars: number of devices in each state. Figures: the table on this sheet.",
+        Messages.of("workbook.StateSheets.devices-by-state"),
+        Messages.of("workbook.StateSheets.bars-number-of-devices-in-each"),
         ChartPlan.Kind.COLUMNS,
-        "State",
-        "Devices",
+        Messages.of("common.State"),
+        Messages.of("common.Devices"),
         "0",
-        List.of(ChartPlan.Series.of("Devices", "state", "devices", states)));
+        List.of(ChartPlan.Series.of(Messages.of("common.Devices"), "state", "devices", states)));
   }
 
   static void devices(Book book, TablePackage tables) {
@@ -132,7 +146,10 @@ final class StateSheets {
             .total();
     if (tables.table("devices").stream().anyMatch(table -> table.has("functional_days"))) {
       columns
-          .add("functional_share", "Functional share of verified days", Format.SHARE)
+          .add(
+              "functional_share",
+              Messages.of("workbook.StateSheets.functional-share-of-verified-days"),
+              Format.SHARE)
           .live(Formula.ratio("functional_days", "verified_days", 1));
     }
     columns
@@ -142,8 +159,8 @@ final class StateSheets {
         .total();
     book.add(
         TableSheet.of(
-            "Devices",
-            "Every device and its state",
+            Messages.of("common.Devices"),
+            Messages.of("workbook.StateSheets.every-device-and-its-state"),
             List.of(),
             columns,
             Rows.of(tables, "devices").lines()));
@@ -161,10 +178,9 @@ final class StateSheets {
             .add("latitude", "longitude");
     book.add(
         TableSheet.of(
-            "Sites",
-            "Sites with their state",
-            List.of(
-                "Acres are those of the site's pond: two sites on one pond show the same acres, so they are not added up."),
+            Messages.of("common.Sites"),
+            Messages.of("common.Sites-with-their-state"),
+            List.of(Messages.of("common.Acres-are-those-of-the-site")),
             columns,
             Rows.of(tables, "sites").lines()));
   }

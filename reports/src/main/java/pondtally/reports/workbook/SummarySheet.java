@@ -2,6 +2,7 @@ package pondtally.reports.workbook;
 
 import java.util.List;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Cautions;
 import pondtally.reports.view.Section;
 import pondtally.reports.view.Summary;
@@ -20,10 +21,10 @@ final class SummarySheet {
       prose.section(section.heading());
       section.sentences().forEach(sentence -> prose.paragraph(sentence.text()));
     }
-    prose.section("Sheets of this workbook");
+    prose.section(Messages.of("common.Sheets-of-this-workbook"));
     others.forEach(name -> prose.link(name, name));
     prose.section(Cautions.HEADING);
     Cautions.all().forEach(prose::paragraph);
-    return prose.build("Summary", Summary.title(tables));
+    return prose.build(Messages.of("workbook.SummarySheet.summary"), Summary.title(tables));
   }
 }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.GroupText;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.CurvePoints;
 import pondtally.reports.view.Groups;
 import pondtally.reports.view.Line;
@@ -16,7 +18,7 @@ import pondtally.reports.view.SurvivalMethod;
 /** Survival: a line for each group, its curves, and the points that draw them. */
 final class SurvivalSheets {
 
-  private static final String POINTS = "Survival points";
+  private static final String POINTS = Messages.of("workbook.SurvivalSheets.survival-points");
 
   /** More lines than this cannot be told apart. */
   private static final int MOST_LINES = 4;
@@ -30,7 +32,7 @@ final class SurvivalSheets {
         Columns.of(tables, "survival_summary")
             .add("grouping", "group")
             .add("devices", "lives", "failures")
-            .heading("First failures")
+            .heading(Messages.of("common.First-failures"))
             .add("device_years");
     horizons(columns, lines, "")
         .add("median_years", "median_lower", "median_upper")
@@ -38,13 +40,13 @@ final class SurvivalSheets {
         .add("supported_days");
     book.add(
         TableSheet.of(
-                "Survival",
-                "How long devices last",
+                Messages.of("workbook.SurvivalSheets.survival"),
+                Messages.of("common.How-long-devices-last"),
                 List.of(
-                    "Share of devices that have not failed, by age, with 95% limits. Method: "
-                        + words(method)
-                        + ".",
-                    "Figures stop at the last age with five lives under observation; an age that no group reaches has no column. No age is given for half failed where more than half still work."),
+                    Messages.of(
+                        "workbook.SurvivalSheets.share-of-devices-that-have-not",
+                        Map.of("method", words(method))),
+                    Messages.of("workbook.SurvivalSheets.figures-stop-at-the-last-age")),
                 columns,
                 lines)
             .withKeyColumns(2)
@@ -61,22 +63,20 @@ final class SurvivalSheets {
         Columns.of(tables, "survival_summary")
             .add("grouping", "group")
             .add("devices", "lives", "failures")
-            .heading("First failures");
+            .heading(Messages.of("common.First-failures"));
     horizons(columns, lines, "")
         .add("median_years", "median_lower", "median_upper")
         .add("mean_life_years", "mean_life_std_error", "mean_life_horizon_years")
         .add("supported_days", "rounded_to_days");
     book.add(
         TableSheet.of(
-                "Survival by visits",
-                "How long devices last, estimated from the visits alone",
+                Messages.of("workbook.SurvivalSheets.survival-by-visits"),
+                Messages.of("workbook.SurvivalSheets.how-long-devices-last-estimated-from"),
                 List.of(
-                    "Failures are not given a day: each lies between two visits. Method: "
-                        + words("interval")
-                        + ". Where visits are far apart, quote these figures; the sheet Survival has"
-                        + " every group, with failures dated.",
-                    "Limits are approximate, from 200 resamples of sites: in simulated programs they"
-                        + " covered the true share in 92 to 96 of 100."),
+                    Messages.of(
+                        "workbook.SurvivalSheets.failures-are-not-given-a-day",
+                        Map.of("interval", words("interval"))),
+                    Messages.of("common.Limits-are-approximate-from-200-resamples")),
                 columns,
                 lines)
             .withKeyColumns(2));
@@ -95,8 +95,8 @@ final class SurvivalSheets {
 
   private static String words(String method) {
     return method.equals("interval")
-        ? "estimate from the intervals between visits (Turnbull 1976)"
-        : "product-limit estimate (Kaplan and Meier 1958)";
+        ? Messages.of("workbook.SurvivalSheets.estimate-from-the-intervals-between-visits")
+        : Messages.of("workbook.SurvivalSheets.product-limit-estimate-kaplan-and-meier");
   }
 
   static void points(Book book, TablePackage tables) {
@@ -105,12 +105,12 @@ final class SurvivalSheets {
     Columns columns =
         Columns.of(tables, "survival_curves")
             .add("grouping", "group", "time_days")
-            .heading("Age (days)")
-            .add("years", "Age (years)", Format.TWO)
+            .heading(Messages.of("workbook.SurvivalSheets.age-days"))
+            .add("years", Messages.of("workbook.SurvivalSheets.age-years"), Format.TWO)
             .live(
                 Formula.of(refs -> refs.cell("time_days") + "/Days_per_year", line -> years(line)))
             .add("survival")
-            .heading("Share not failed")
+            .heading(Messages.of("workbook.SurvivalSheets.share-not-failed"))
             .format(Format.SHARE)
             .add("lower")
             .format(Format.SHARE)
@@ -119,9 +119,8 @@ final class SurvivalSheets {
     book.add(
         TableSheet.of(
                 POINTS,
-                "Points that draw the survival curves",
-                List.of(
-                    "Two points a step. A curve ends at the last age with five lives under observation."),
+                Messages.of("workbook.SurvivalSheets.points-that-draw-the-survival-curves"),
+                List.of(Messages.of("workbook.SurvivalSheets.two-points-a-step-a-curve")),
                 columns,
                 lines)
             .withKeyColumns(2));
@@ -134,7 +133,7 @@ final class SurvivalSheets {
   /** All devices first, then the pipe types with most lives. */
   private static Map<String, List<Line>> curves(TablePackage tables) {
     Map<String, List<Line>> curves = new LinkedHashMap<>();
-    put(curves, "all devices", CurvePoints.of(tables, "all", "all"));
+    put(curves, Messages.of("common.all-devices"), CurvePoints.of(tables, "all", "all"));
     Rows.of(tables, "survival_summary")
         .where("grouping", "pipe")
         .where("method", SurvivalMethod.of())
@@ -164,13 +163,17 @@ final class SurvivalSheets {
     int from = 0;
     for (Map.Entry<String, List<Line>> curve : curves(tables).entrySet()) {
       int count = curve.getValue().size();
-      if (curve.getKey().equals("all devices")) {
+      if (curve.getKey().equals(GroupText.label("all", "all"))) {
         all.add(series("estimate", "survival", from, count));
         // A spreadsheet draws what is not known as zero, so limits are drawn whole or not at all.
         if (ChartPlan.leading(curve.getValue(), "lower", count) == count
             && ChartPlan.leading(curve.getValue(), "upper", count) == count) {
-          all.add(series("lower limit (95%)", "lower", from, count).thin());
-          all.add(series("upper limit (95%)", "upper", from, count).thin());
+          all.add(
+              series(Messages.of("workbook.SurvivalSheets.lower-limit-95"), "lower", from, count)
+                  .thin());
+          all.add(
+              series(Messages.of("workbook.SurvivalSheets.upper-limit-95"), "upper", from, count)
+                  .thin());
         }
       } else {
         pipes.add(series(curve.getKey(), "survival", from, count));
@@ -179,10 +182,10 @@ final class SurvivalSheets {
     }
     List<ChartPlan> charts = new ArrayList<>();
     if (!all.isEmpty()) {
-      charts.add(plan("Share of devices not failed, by age, with 95% limits", all));
+      charts.add(plan(Messages.of("workbook.SurvivalSheets.share-of-devices-not-failed-by"), all));
     }
     if (!pipes.isEmpty()) {
-      charts.add(plan("Share not failed by pipe type (limits: see the table)", pipes));
+      charts.add(plan(Messages.of("workbook.SurvivalSheets.share-not-failed-by-pipe-type"), pipes));
     }
     return charts.toArray(ChartPlan[]::new);
   }
@@ -194,11 +197,11 @@ final class SurvivalSheets {
   private static ChartPlan plan(String title, List<ChartPlan.Series> series) {
     return new ChartPlan(
         title,
-        title
-            + ". Lines end where fewer than five lives are under observation. Figures: sheets Survival and Survival points.",
+        Messages.of(
+            "workbook.SurvivalSheets.lines-end-where-fewer-than-five", Map.of("title", title)),
         ChartPlan.Kind.LINES,
-        "Years since installation or replacement",
-        "Share not failed",
+        Messages.of("workbook.SurvivalSheets.years-since-installation-or-replacement"),
+        Messages.of("workbook.SurvivalSheets.share-not-failed"),
         "0%",
         series);
   }

@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableStyleInfo;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
 /** Writes what stands above the lines of a table sheet, and makes it a table. */
@@ -40,7 +41,8 @@ final class TableHead {
       put(row++, note).setCellStyle(styles.note());
     }
     if (place.sheet().lines().isEmpty()) {
-      put(row, "The records hold nothing of this kind.").setCellStyle(styles.prose());
+      put(row, Messages.of("workbook.TableHead.the-records-hold-nothing-of-this"))
+          .setCellStyle(styles.prose());
       sheet.setColumnWidth(0, 60 * 256);
       return;
     }
@@ -97,7 +99,7 @@ final class TableHead {
   }
 
   static String tableName(String sheetName) {
-    return "T_" + sheetName.replaceAll("[^A-Za-z0-9]", "_").toLowerCase(Locale.ROOT);
+    return "T_" + sheetName.replaceAll("[^\\p{L}\\p{N}]", "_").toLowerCase(Locale.ROOT);
   }
 
   private void totals() {
@@ -108,7 +110,7 @@ final class TableHead {
       Cell cell = row.createCell(i);
       cell.setCellStyle(styles.total(i > 0, columns.get(i).format()));
       if (i == 0) {
-        cell.setCellValue("Total of the rows shown");
+        cell.setCellValue(Messages.of("workbook.TableHead.total-of-the-rows-shown"));
       } else {
         total(cell, columns.get(i), sums);
       }

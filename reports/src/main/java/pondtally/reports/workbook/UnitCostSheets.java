@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
@@ -21,11 +22,11 @@ final class UnitCostSheets {
     Columns columns = propertyColumns(tables);
     book.add(
         TableSheet.of(
-                "Cost per property",
-                "What a protected property cost, by watershed",
+                Messages.of("workbook.UnitCostSheets.cost-per-property"),
+                Messages.of("common.What-a-protected-property-cost-by"),
                 List.of(
-                    "Only sites whose devices all have cost records count. A property behind two devices counts once.",
-                    "A property can lie in two watersheds, so nothing is added up here."),
+                    Messages.of("workbook.UnitCostSheets.only-sites-whose-devices-all-have"),
+                    Messages.of("common.A-property-can-lie-in-two")),
                 columns,
                 lines)
             .withCharts(propertyChart(lines, tables)));
@@ -48,31 +49,40 @@ final class UnitCostSheets {
     Columns columns =
         Columns.of(tables, "cost_effectiveness")
             .add("group")
-            .heading("Watershed")
+            .heading(Messages.of("common.Watershed"))
             .width(26)
             .add("denominator")
-            .heading("Properties protected, verified")
+            .heading(Messages.of("common.Properties-protected-verified"))
             .format(Format.COUNT)
             .add("numerator_usd")
-            .heading("Cash" + dollars(tables))
+            .heading(
+                Messages.of("workbook.UnitCostSheets.cash", Map.of("dollars", dollars(tables))))
             .add("value_usd")
-            .heading("Cash per property" + dollars(tables))
+            .heading(
+                Messages.of(
+                    "workbook.UnitCostSheets.cash-per-property",
+                    Map.of("dollars", dollars(tables))))
             .live(Formula.ratio("numerator_usd", "denominator", 1))
             .add("lower", "upper")
             .beside("cost_effectiveness")
             .add("numerator_usd")
-            .heading("Cash and in kind" + dollars(tables))
+            .heading(
+                Messages.of(
+                    "workbook.UnitCostSheets.cash-and-in-kind", Map.of("dollars", dollars(tables))))
             .add("value_usd")
-            .heading("Cash and in kind per property" + dollars(tables))
+            .heading(
+                Messages.of(
+                    "workbook.UnitCostSheets.cash-and-in-kind-per-property",
+                    Map.of("dollars", dollars(tables))))
             .live(Formula.ratio("cost_effectiveness.numerator_usd", "denominator", 1))
             .add("lower")
-            .heading("Lower limit with in kind (95%)")
+            .heading(Messages.of("workbook.UnitCostSheets.lower-limit-with-in-kind-95"))
             .add("upper")
-            .heading("Upper limit with in kind (95%)");
+            .heading(Messages.of("workbook.UnitCostSheets.upper-limit-with-in-kind-95"));
     columns
-        .add("minus", "Bar down to lower limit", Format.DOLLARS)
+        .add("minus", Messages.of("common.Bar-down-to-lower-limit"), Format.DOLLARS)
         .live(Formula.difference("value_usd", "lower"))
-        .add("plus", "Bar up to upper limit", Format.DOLLARS)
+        .add("plus", Messages.of("common.Bar-up-to-upper-limit"), Format.DOLLARS)
         .live(Formula.difference("upper", "value_usd"));
     return columns;
   }
@@ -83,14 +93,20 @@ final class UnitCostSheets {
         ? new ChartPlan[0]
         : new ChartPlan[] {
           new ChartPlan(
-              "Cash per protected property, with 95% limits",
-              "Bars: cash per protected property in each watershed, lines: 95% limits. Figures: the table on this sheet.",
+              Messages.of("workbook.UnitCostSheets.cash-per-protected-property-with-95"),
+              Messages.of("workbook.UnitCostSheets.bars-cash-per-protected-property-in"),
               ChartPlan.Kind.COLUMNS,
-              "Watershed",
-              (tables.fact("base_year") + " USD").trim(),
+              Messages.of("common.Watershed"),
+              (Messages.of(
+                      "workbook.UnitCostSheets.usd", Map.of("baseYear", tables.fact("base_year"))))
+                  .trim(),
               "#,##0",
               List.of(
-                  ChartPlan.Series.of("Cash per property", "group", "value_usd", count)
+                  ChartPlan.Series.of(
+                          Messages.of("workbook.UnitCostSheets.cash-per-property-2"),
+                          "group",
+                          "value_usd",
+                          count)
                       .withLimits("minus", "plus")))
         };
   }
@@ -109,17 +125,20 @@ final class UnitCostSheets {
             .add("clusters", "clusters_left_out", "resamples", "undefined_resamples");
     book.add(
         TableSheet.of(
-                "Unit costs",
-                "What one unit of outcome cost",
+                Messages.of("workbook.UnitCostSheets.unit-costs"),
+                Messages.of("workbook.UnitCostSheets.what-one-unit-of-outcome-cost"),
                 List.of(
-                    "Measures: per property, property-year, acre-year, removal avoided and device-year in working order. Filter to one before comparing.",
-                    "Site clusters with a device whose cost is not recorded are left out of cost and outcome alike; their number is shown."),
+                    Messages.of("workbook.UnitCostSheets.measures-per-property-property-year-acre"),
+                    Messages.of("workbook.UnitCostSheets.site-clusters-with-a-device-whose")),
                 columns,
                 Rows.of(tables, "cost_effectiveness").lines())
             .withKeyColumns(2));
   }
 
   private static String dollars(TablePackage tables) {
-    return " (" + (tables.fact("base_year") + " USD").trim() + ")";
+    return " ("
+        + (Messages.of("workbook.UnitCostSheets.usd", Map.of("baseYear", tables.fact("base_year"))))
+            .trim()
+        + ")";
   }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 import pondtally.reports.view.Setting;
@@ -29,7 +31,11 @@ final class WetlandSheets {
                 Comparator.comparing((Line line) -> line.number("acre_years").isEmpty())
                     .thenComparing(line -> line.text("group")))
             .toList();
-    Columns columns = Columns.of(tables, "wetland").add("group").heading("Watershed").width(26);
+    Columns columns =
+        Columns.of(tables, "wetland")
+            .add("group")
+            .heading(Messages.of("common.Watershed"))
+            .width(26);
     columns.add("sites", "sites_measured", "ponds", "acres_before").total();
     columns.add("acres_retained_verified").total().add("acres_retained_unverified").total();
     columns.add("hectares_retained_verified").live(hectares()).add("acre_years").total();
@@ -37,18 +43,17 @@ final class WetlandSheets {
     int bars = ChartPlan.leading(lines, "acre_years", MOST_BARS);
     book.add(
         TableSheet.of(
-                "Wetland",
-                "Wetland kept, by watershed, whole record",
+                Messages.of("workbook.WetlandSheets.wetland"),
+                Messages.of("common.Wetland-kept-by-watershed-whole-record"),
                 notes(tables, lines),
                 columns,
                 lines)
-            .withCharts(chart("Watershed", "group", bars)));
+            .withCharts(chart(Messages.of("common.Watershed"), "group", bars)));
   }
 
   private static List<String> notes(TablePackage tables, List<Line> lines) {
     List<String> notes = new ArrayList<>();
-    notes.add(
-        "A pond counts once, however many devices it has. A site without measurement is unmeasured, never zero. Verified: working at its last visit and not overdue.");
+    notes.add(Messages.of("workbook.WetlandSheets.a-pond-counts-once-however-many"));
     double sum = lines.stream().mapToDouble(l -> l.number("acre_years").orElse(0)).sum();
     double all =
         Rows.of(tables, "wetland").where("grouping", "all").where("year", "all").lines().stream()
@@ -56,8 +61,7 @@ final class WetlandSheets {
             .map(line -> line.number("acre_years").orElse(sum))
             .orElse(sum);
     if (Math.abs(all - sum) > SAME * Math.max(1, all)) {
-      notes.add(
-          "Watersheds do not add up to the program: a pond that reaches into two watersheds stands in both rows. The program's own figures are on Summary and Wetland by year.");
+      notes.add(Messages.of("workbook.WetlandSheets.watersheds-do-not-add-up-to"));
     }
     return notes;
   }
@@ -68,19 +72,22 @@ final class WetlandSheets {
             .where("grouping", "all")
             .only(row -> !row.text("year").equals("all"))
             .lines();
-    Columns columns = Columns.of(tables, "wetland").add("year").heading("Fiscal year").width(24);
+    Columns columns =
+        Columns.of(tables, "wetland")
+            .add("year")
+            .heading(Messages.of("common.Fiscal-year"))
+            .width(24);
     columns.add("sites", "sites_measured", "acres_retained_verified", "acres_retained_unverified");
     columns.add("hectares_retained_verified").live(hectares());
     columns.add("acre_years").total().add("acre_years_extrapolated").total();
     book.add(
         TableSheet.of(
-                "Wetland by year",
-                "Wetland kept, by fiscal year",
-                List.of(
-                    "Acres stand at the end of the year or the data cut: they are a stock and are not added up over years. Acre-years are."),
+                Messages.of("workbook.WetlandSheets.wetland-by-year"),
+                Messages.of("common.Wetland-kept-by-fiscal-year"),
+                List.of(Messages.of("common.Acres-stand-at-the-end-of")),
                 columns,
                 lines)
-            .withCharts(chart("Fiscal year", "year", lines.size())));
+            .withCharts(chart(Messages.of("common.Fiscal-year"), "year", lines.size())));
   }
 
   private static Formula hectares() {
@@ -95,13 +102,17 @@ final class WetlandSheets {
         ? new ChartPlan[0]
         : new ChartPlan[] {
           new ChartPlan(
-              "Acre-years of wetland kept, verified, by " + axis.toLowerCase(Locale.ROOT),
-              "Bars: acre-years over verified working time. Figures: the table on this sheet.",
+              Messages.of(
+                  "workbook.WetlandSheets.acre-years-of-wetland-kept-verified",
+                  Map.of("toLowerCase", axis.toLowerCase(Locale.ROOT))),
+              Messages.of("workbook.WetlandSheets.bars-acre-years-over-verified-working"),
               ChartPlan.Kind.COLUMNS,
               axis,
-              "Acre-years",
+              Messages.of("common.Acre-years"),
               "#,##0",
-              List.of(ChartPlan.Series.of("Acre-years", category, "acre_years", count)))
+              List.of(
+                  ChartPlan.Series.of(
+                      Messages.of("common.Acre-years"), category, "acre_years", count)))
         };
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 import pondtally.reports.view.Setting;
@@ -39,10 +40,9 @@ final class WorklistSheets {
             .total();
     book.add(
         TableSheet.of(
-                "Worklist",
-                "Where to drive first",
-                List.of(
-                    "Devices never visited come first. Then by expected loss: chance that the device has failed since it was last known to work, times the yearly damage at stake, until the next planned visit. Devices without recorded damage follow, by chance times acres."),
+                Messages.of("workbook.WorklistSheets.worklist"),
+                Messages.of("common.Where-to-drive-first"),
+                List.of(Messages.of("common.Devices-never-visited-come-first-then")),
                 columns,
                 Rows.of(tables, "worklist").lines())
             .withKeyColumns(2));
@@ -63,21 +63,24 @@ final class WorklistSheets {
         Columns.of(tables, "worklist")
             .add("watershed", "crew", "rank", "device_id", "site_id", "last_visit_on")
             .add("days_overdue", "chance_failed", "properties", "expected_loss_usd")
-            .add("done", "Seen on, found, done", Format.TEXT)
+            .add("done", Messages.of("workbook.WorklistSheets.seen-on-found-done"), Format.TEXT)
             .width(26);
     book.add(
         TableSheet.of(
-                "Worklist to print",
-                "Where to drive first, by watershed and crew",
+                Messages.of("workbook.WorklistSheets.worklist-to-print"),
+                Messages.of("common.Where-to-drive-first-by-watershed"),
                 List.of(
                     first.size() < list.size()
-                        ? "The first "
-                            + first.size()
-                            + " of "
-                            + list.size()
-                            + " devices of sheet Worklist. Rank 1 is first of all."
-                        : "Every device of sheet Worklist. Rank 1 is first of all.",
-                    "Breaching a dam and working in a pond can kill. Go in pairs, with the landowner's leave and the permit."),
+                        ? Messages.of(
+                            "workbook.WorklistSheets.the-first-of-devices-of-sheet",
+                            Map.of(
+                                "size",
+                                String.valueOf(first.size()),
+                                "size2",
+                                String.valueOf(list.size())))
+                        : Messages.of(
+                            "workbook.WorklistSheets.every-device-of-sheet-worklist-rank"),
+                    Messages.of("workbook.WorklistSheets.breaching-a-dam-and-working-in")),
                 columns,
                 first)
             .withKeyColumns(2)

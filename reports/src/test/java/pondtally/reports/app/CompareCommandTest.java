@@ -11,11 +11,12 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.reports.fixture.EditedTables;
-import pondtally.reports.fixture.FigureLookup;
+import pondtally.reports.fixture.EveryNumber;
 import pondtally.reports.fixture.TablesFixture;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.ChangeSentences;
 import pondtally.reports.view.Section;
+import pondtally.reports.workbook.EveryCell;
 
 /** The command as a user runs it, on two folders of invented tables. */
 class CompareCommandTest {
@@ -76,13 +77,21 @@ class CompareCommandTest {
     assertEquals(0, compare("--out", folder.resolve("out").toString()));
     TablePackage tables = TablePackage.open(folder.resolve("out/tables"));
     List<Section> sections = ChangeSentences.of(tables);
-    sections.stream()
-        .flatMap(section -> section.sentences().stream())
-        .flatMap(sentence -> sentence.figures().stream())
-        .forEach(figure -> FigureLookup.assertPrinted(tables, figure));
+    assertTrue(EveryNumber.of(tables).sections(sections) > 5);
     String main =
         sections.get(1).sentences().stream().map(s -> s.text() + "\n").reduce("", String::concat);
     assertTrue(main.contains("Go 5 years without a failure: 50.0% before"), main);
     assertTrue(main.contains("another price base: dollars of 2022 before, of 2024 now"), main);
+  }
+
+  /** So is every number of page and workbook, the differences included. */
+  @Test
+  void pageAndWorkbookSayWhatTheTablesHold() throws Exception {
+    runs();
+    Path out = folder.resolve("out");
+    assertEquals(0, compare("--out", out.toString()));
+    TablePackage tables = TablePackage.open(out.resolve("tables"));
+    assertTrue(EveryNumber.of(tables).page(out.resolve("changes.html")) > 5);
+    assertTrue(EveryCell.ofChanges(tables, out.resolve("changes.xlsx")) > 5);
   }
 }

@@ -10,9 +10,11 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.EveryNumber;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Section;
+import pondtally.reports.view.Summary;
 
 /** A program that publishes a year, corrects a row of it, and reports again. */
 class PublishSparkTest {
@@ -83,6 +85,7 @@ class PublishSparkTest {
     assertEquals("corrected-rows", cost.text("sources"));
     assertTrue(cost.number("difference").orElseThrow() > 0);
     assertTrue(text(second).contains("In 2024, recorded cost, cash and in kind:"), text(second));
+    EveryNumber.of(second).sections(Summary.of(second));
     assertTrue(text(second).contains("from corrected rows (installs)"), text(second));
   }
 
@@ -102,7 +105,7 @@ class PublishSparkTest {
 
   private static String text(TablePackage tables) {
     StringBuilder text = new StringBuilder();
-    for (Section section : pondtally.reports.view.Summary.of(tables)) {
+    for (Section section : Summary.of(tables)) {
       section.sentences().forEach(sentence -> text.append(sentence.text()).append('\n'));
     }
     return text.toString();

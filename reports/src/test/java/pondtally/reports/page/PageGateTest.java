@@ -7,11 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.app.ComparedRuns;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.chart.ChartSet;
 import pondtally.reports.fixture.Browser;
+import pondtally.reports.fixture.Editions;
 import pondtally.reports.fixture.TablesFixture;
 import pondtally.reports.table.TablePackage;
 
@@ -39,6 +43,25 @@ class PageGateTest {
             page(), folder.resolve("audit"), "--window-size=500,1000", "--force-dark-mode");
     assertClean(audit);
     assertTrue(audit.contains("DARK true"), audit.toString());
+  }
+
+  /** The public edition, one funder's report and a comparison. */
+  @Test
+  void nothingIsFoundOnTheOtherPages() throws Exception {
+    Browser.needed();
+    TablePackage open = Editions.open(folder.resolve("editions"), 30);
+    TablePackage funder = Editions.funder(folder.resolve("funder"), 30);
+    Path changes = ComparedRuns.write(folder.resolve("runs")).resolve("changes.html");
+    Map<String, String> pages =
+        Map.of(
+            "public", PageFixture.page(open, folder.resolve("public")),
+            "one-funder", PageFixture.page(funder, folder.resolve("one")),
+            "changes", Files.readString(changes));
+    for (Map.Entry<String, String> page : new TreeMap<>(pages).entrySet()) {
+      assertClean(
+          Browser.audit(
+              page.getValue(), folder.resolve("audit-" + page.getKey()), "--window-size=390,900"));
+    }
   }
 
   /** The gate is shown failing on faults and a request that are planted. */

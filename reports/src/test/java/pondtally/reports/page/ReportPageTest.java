@@ -19,6 +19,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import pondtally.reports.fixture.EditedTables;
+import pondtally.reports.fixture.PrintedCell;
 import pondtally.reports.fixture.TablesFixture;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Cautions;

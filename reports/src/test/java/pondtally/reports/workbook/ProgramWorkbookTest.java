@@ -18,7 +18,9 @@ import java.util.Set;
 import java.util.TimeZone;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -287,15 +289,41 @@ class ProgramWorkbookTest {
     assertTrue(sheet.getFooter().getLeft().contains("2025-12-31"));
   }
 
-  /** Nineteen columns on one page would be letters of three points. */
+  /** Nineteen columns on a letter page would be letters of three points. */
   @Test
-  void aWideSheetPrintsOnPagesSideBySideWithItsKeyRepeated() {
+  void aWideSheetPrintsOnWidePaper() {
     XSSFSheet sheet = book.getSheet("Devices");
-    assertEquals(2, sheet.getPrintSetup().getFitWidth());
-    assertEquals(0, sheet.getRepeatingColumns().getFirstColumn());
-    assertEquals(0, sheet.getRepeatingColumns().getLastColumn());
+    assertEquals(1, sheet.getPrintSetup().getFitWidth());
+    assertEquals(PrintSetup.TABLOID_PAPERSIZE, sheet.getPrintSetup().getPaperSize());
+    assertNull(sheet.getRepeatingColumns());
     assertEquals(
         sheet.getTables().get(0).getStartRowIndex(), sheet.getRepeatingRows().getFirstRow());
+    assertEquals(
+        PrintSetup.LETTER_PAPERSIZE, book.getSheet("Causes").getPrintSetup().getPaperSize());
+  }
+
+  /** Repeated key columns would cut title and notes off, so these have a page of their own. */
+  @Test
+  void aSheetTooWideForAnyPaperRepeatsItsKeyAndNotItsTitle() {
+    XSSFSheet sheet = book.getSheet("Benefit and cost");
+    int header = sheet.getTables().get(0).getStartRowIndex();
+    assertTrue(sheet.getPrintSetup().getFitWidth() > 1);
+    assertEquals(0, sheet.getRepeatingColumns().getFirstColumn());
+    String[] areas = book.getPrintArea(book.getSheetIndex(sheet)).split(",", -1);
+    assertEquals(2, areas.length);
+    assertTrue(areas[0].contains("$A$1:"), areas[0]);
+    assertTrue(new AreaReference(areas[0], null).getLastCell().getRow() < header);
+    assertTrue(new AreaReference(areas[1], null).getFirstCell().getRow() <= header);
+  }
+
+  /** Lengths of error bars feed a chart; their limits are printed in columns before them. */
+  @Test
+  void columnsForAChartAreNotPrinted() {
+    XSSFSheet sheet = book.getSheet("Watersheds");
+    var columns = sheet.getTables().get(0).getCTTable().getTableColumns().getTableColumnList();
+    assertEquals("Bar up to upper limit", columns.get(columns.size() - 1).getName());
+    String area = book.getPrintArea(book.getSheetIndex(sheet));
+    assertEquals(columns.size() - 3, new AreaReference(area, null).getLastCell().getCol());
   }
 
   @Test
