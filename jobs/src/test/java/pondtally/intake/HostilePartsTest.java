@@ -19,12 +19,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.check.Finding;
 import pondtally.check.SheetReport;
+import pondtally.fixture.Shown;
 import pondtally.record.Sourced;
 
 /**
  * Files made to use up memory or time are read or refused with a sentence, in a Java machine of 128
  * MiB. (A name of a file cannot hold the character NUL on any file system that Java knows.)
  */
+@Tag("reliability")
 class HostilePartsTest {
 
   private static final int MOST_SECONDS = 300;
@@ -70,6 +72,7 @@ class HostilePartsTest {
   }
 
   private List<String> read(List<Path> files) throws IOException, InterruptedException {
+    Shown shown = Shown.risk("hostile input");
     Path log = folder.resolve("log.txt");
     List<String> command =
         new ArrayList<>(
@@ -87,9 +90,9 @@ class HostilePartsTest {
     boolean ended = process.waitFor(MOST_SECONDS, TimeUnit.SECONDS);
     process.destroyForcibly().waitFor();
     String said = Files.readString(log);
-    System.out.print(said);
     assertTrue(ended, "not within %s s: %s".formatted(MOST_SECONDS, said));
     assertEquals(0, process.exitValue(), said);
+    shown.that("%s files in 128 MiB:%n%s", files.size(), said.indent(4).stripTrailing());
     return said.lines().map(line -> line.split("\\|", -1)[0]).toList();
   }
 

@@ -14,19 +14,23 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.Shown;
 
 /**
  * Five hundred texts that would do something if they were taken for more than text, in every text
  * field of every input table: they reach every output, and are text there.
  */
+@Tag("reliability")
 class FormulaSparkTest {
 
   @TempDir Path folder;
 
   @Test
   void noTextOfAPartnerComesAlive() throws IOException {
+    Shown shown = Shown.risk("formula injection");
     List<String> payloads = FormulaProgram.write(folder.resolve("program"));
     assertEquals(500, new HashSet<>(payloads).size());
     Path out = folder.resolve("out");
@@ -39,17 +43,18 @@ class FormulaSparkTest {
       found.put(name, LiveText.in(out.resolve(name)));
     }
 
-    found.forEach(
-        (name, text) ->
-            System.out.printf(
-                "%s: %s of 500 payloads, %s texts with one, live: %s%n",
-                name, text.payloads().size(), text.texts(), text.live()));
     found.forEach((name, text) -> assertEquals(Set.of(), text.live(), name));
     assertEquals(500, found.get("program.xlsx").payloads().size());
     assertEquals(500, found.get("fix-list.xlsx").payloads().size());
     assertTrue(found.get("report.html").payloads().size() > 20);
     assertTrue(found.get("grant.docx").payloads().size() > 0);
     assertTrue(found.get("charts").payloads().size() > 0);
+    for (Map.Entry<String, LiveText.Found> each : found.entrySet()) {
+      LiveText.Found text = each.getValue();
+      shown.that(
+          "%s: %s of 500 payloads in %,d texts, none live",
+          each.getKey(), text.payloads().size(), text.texts());
+    }
   }
 
   /** The check can fail: each of these is live. */

@@ -12,8 +12,10 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.Shown;
 
 /** A run killed at any moment leaves the old report whole, or the new one. */
+@Tag("reliability")
 class KillSparkTest {
 
   @TempDir Path folder;
@@ -30,6 +32,7 @@ class KillSparkTest {
   }
 
   private void kill(int kills) throws Exception {
+    Shown shown = Shown.risk("crash, kill -9");
     SmallProgram.write(folder.resolve("program"));
     Path out = folder.resolve("out");
     Path foreign = Files.createDirectory(folder.resolve(".out.writing-by-hand"));
@@ -55,8 +58,8 @@ class KillSparkTest {
     assertEquals(
         List.of(".out.writing-by-hand", "log", "out", "program", "tmp"), WholeReport.names(folder));
     assertTrue(Files.isDirectory(foreign), "what is not ours is left alone");
-    System.out.printf(
-        "%s kills in runs of %.1f s: %s before the end, %s with a folder begun, %s between two renames%n",
+    shown.that(
+        "%s kills at random in runs of %.1f s: %s before the end, %s with a folder begun, %s between two renames; each time the old report was whole, or the new one",
         kills, whole / 1e9, inTime, written, between);
   }
 

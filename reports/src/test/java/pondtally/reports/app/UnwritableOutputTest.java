@@ -9,17 +9,21 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.check.UserError;
+import pondtally.reports.fixture.Shown;
 
 /** Outputs that cannot be written: whose turn it is, and what is said. */
+@Tag("reliability")
 class UnwritableOutputTest {
 
   @TempDir Path folder;
 
   @Test
   void theSecondOfTwoRunsIsRefused() throws Exception {
+    Shown shown = Shown.risk("two runs at once");
     Process other = new ProcessBuilder("sleep", "60").start();
     try {
       Path theirs = Files.createDirectory(folder.resolve(".out.writing-" + other.pid()));
@@ -37,6 +41,7 @@ class UnwritableOutputTest {
       boolean isMade = output.fill(made -> Files.isDirectory(made));
       assertTrue(isMade);
     }
+    shown.that("the second is refused with exit code 4 and leaves nothing");
   }
 
   @Test
