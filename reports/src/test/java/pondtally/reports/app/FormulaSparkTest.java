@@ -14,10 +14,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.reports.fixture.Shown;
+import pondtally.reports.table.TablePackage;
 
 /**
  * Five hundred texts that would do something if they were taken for more than text, in every text
@@ -43,6 +45,7 @@ class FormulaSparkTest {
       found.put(name, LiveText.in(out.resolve(name)));
     }
 
+    requireRaw(out, payloads);
     found.forEach((name, text) -> assertEquals(Set.of(), text.live(), name));
     assertEquals(500, found.get("program.xlsx").payloads().size());
     assertEquals(500, found.get("fix-list.xlsx").payloads().size());
@@ -80,5 +83,47 @@ class FormulaSparkTest {
       made.write(out);
     }
     assertEquals(3, LiveText.in(book).live().size(), "a cell; a formula as a cell and as a part");
+  }
+
+  @Test
+  void liveTextInDocumentsAndChartsIsFound() throws IOException {
+    Path document = folder.resolve("document.docx");
+    try (XWPFDocument made = new XWPFDocument();
+        OutputStream out = Files.newOutputStream(document)) {
+      made.createParagraph().createRun().setText("=fz0001, which is text");
+      made.createParagraph().getCTP().addNewFldSimple().setInstr("DDEAUTO fz0002");
+      made.createParagraph().createRun().getCTR().addNewInstrText().setStringValue("DDE fz0003");
+      made.createParagraph().createHyperlinkRun("http://example.invalid/fz0004").setText("here");
+      made.write(out);
+    }
+    LiveText.Found found = LiveText.in(document);
+    assertEquals(4, found.payloads().size());
+    assertEquals(3, found.live().size(), found.live().toString());
+
+    for (String part :
+        List.of(
+            "<script>fz0001</script>",
+            "<a xlink:href=\"javascript:fz0001\"><text>b</text></a>",
+            "<rect onclick=\"go('fz0001')\"/>",
+            "<image href=\"http://example.invalid/fz0001\"/>")) {
+      Path chart =
+          Files.writeString(
+              folder.resolve("chart.svg"),
+              "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\">%s</svg>"
+                  .formatted(part));
+      assertEquals(1, LiveText.in(chart).live().size(), part);
+    }
+  }
+
+  /** The tables are data: what a partner wrote reads back the same, with no mark before it. */
+  private static void requireRaw(Path out, List<String> payloads) {
+    Set<String> ids = new HashSet<>();
+    TablePackage.open(out.resolve("tables"))
+        .table("devices")
+        .orElseThrow()
+        .rows()
+        .forEach(row -> ids.add(row.text("device_id")));
+    long same = payloads.stream().filter(p -> p.matches("[=+@-][^\\p{Cntrl}]*")).filter(ids::contains).count();
+    assertTrue(same > 50, "read back as they stood: " + same);
   }
 }
