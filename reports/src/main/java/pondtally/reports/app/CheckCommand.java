@@ -77,17 +77,25 @@ final class CheckCommand implements Callable<Integer> {
           machine,
           ClassArchive.Extent.PART);
     }
-    IssueBook book =
-        Job.check(
-            new JobRequest(
-                folder,
-                (int) LocalDate.now().toEpochDay(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                machine.cores()));
+    IssueBook book = checked();
     print(book);
     boolean anySetAside = book.accounts().stream().anyMatch(row -> row.counts().setAside() > 0);
     return anySetAside ? Main.ROWS_SET_ASIDE : Main.DONE;
+  }
+
+  private IssueBook checked() {
+    ProgressLine progress = ProgressLine.start();
+    try {
+      return Job.check(
+          new JobRequest(
+              folder,
+              (int) LocalDate.now().toEpochDay(),
+              OptionalInt.empty(),
+              OptionalInt.empty(),
+              machine.cores()));
+    } finally {
+      progress.close();
+    }
   }
 
   private void print(IssueBook book) {

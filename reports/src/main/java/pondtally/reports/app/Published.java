@@ -18,6 +18,7 @@ import pondtally.reports.table.TablePackage;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultPackage;
 import pondtally.table.ResultTable;
+import pondtally.table.Sha256;
 
 /**
  * The figures that were handed out each year. They are kept in {@code published/YEAR} of the
@@ -70,7 +71,7 @@ final class Published {
     }
     TreeMap<String, String> inputs = new TreeMap<>();
     for (InputFile file : result.program().files()) {
-      inputs.put(file.path(), ResultPackage.sha256(Path.of(file.location())));
+      inputs.put(file.path(), Sha256.of(Path.of(file.location())));
     }
     RunFolder today = new RunFolder(TablePackage.open(tables), inputs);
     List<Restated> rows = new ArrayList<>();

@@ -20,6 +20,7 @@ import pondtally.app.LongTables;
 import pondtally.check.UserError;
 import pondtally.reports.edition.EditionKey;
 import pondtally.reports.table.TablePackage;
+import pondtally.stage.Progress;
 import pondtally.table.ResultPackage;
 
 /** {@code pondtally report}: from a program folder to tables, charts, page, workbook, fix list. */
@@ -132,15 +133,19 @@ final class ReportCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
     requireToPublish();
+    ProgressLine progress = ProgressLine.start();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
       Made made = output.fill(folder -> make(folder, clock));
       if (publish != null) {
         Published.keep(folder, publish, out);
       }
+      progress.close();
       Summary.print(print, made.result(), made.tables(), out, clock);
       if (isPublic) {
         print.println(PublicReport.keyNote(key));
       }
+    } finally {
+      progress.close();
     }
     return Main.DONE;
   }
@@ -152,6 +157,7 @@ final class ReportCommand implements Callable<Integer> {
         new LongTables(Files.createDirectory(folder.resolve("tables")), contributions);
     JobResult result =
         clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
+    Progress.now(Progress.Step.WRITING);
     return new Made(result, write(folder, result, clock));
   }
 

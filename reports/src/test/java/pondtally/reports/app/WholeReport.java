@@ -9,7 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pondtally.reports.table.TablePackage;
-import pondtally.table.ResultPackage;
+import pondtally.table.Sha256;
 
 /** Whether a folder holds a whole report, and which. */
 final class WholeReport {
@@ -34,7 +34,7 @@ final class WholeReport {
     SortedMap<String, String> sums = new TreeMap<>();
     try (Stream<Path> files = Files.walk(out)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
-        sums.put(out.relativize(file).toString(), ResultPackage.sha256(file));
+        sums.put(out.relativize(file).toString(), Sha256.of(file));
       }
     }
     return sums;
