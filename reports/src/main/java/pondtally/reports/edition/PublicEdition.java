@@ -165,7 +165,9 @@ public final class PublicEdition {
     return cells;
   }
 
-  /** The same for all: which of two withheld groups is the small one would be a limit of its own. */
+  /**
+   * The same for all: which of two withheld groups is the small one would be a limit of its own.
+   */
   private String reason() {
     return "fewer than " + below + " sites, or protects such a group";
   }

@@ -123,7 +123,11 @@ class FormulaSparkTest {
         .orElseThrow()
         .rows()
         .forEach(row -> ids.add(row.text("device_id")));
-    long same = payloads.stream().filter(p -> p.matches("[=+@-][^\\p{Cntrl}]*")).filter(ids::contains).count();
+    long same =
+        payloads.stream()
+            .filter(p -> p.matches("[=+@-][^\\p{Cntrl}]*"))
+            .filter(ids::contains)
+            .count();
     assertTrue(same > 50, "read back as they stood: " + same);
   }
 }

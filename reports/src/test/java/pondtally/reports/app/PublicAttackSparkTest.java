@@ -68,9 +68,9 @@ class PublicAttackSparkTest {
     List<HiddenFigure> figures =
         Attack.on(full(program, name), open(program, name), figure -> false);
     assertEquals(
-        List.of(), figures.stream().filter(HiddenFigure::isDetermined).map(String::valueOf).toList());
-    assertEquals(
-        List.of(), figures.stream().filter(figure -> !figure.isWithinLimits()).toList());
+        List.of(),
+        figures.stream().filter(HiddenFigure::isDetermined).map(String::valueOf).toList());
+    assertEquals(List.of(), figures.stream().filter(figure -> !figure.isWithinLimits()).toList());
     return figures.size();
   }
 
@@ -110,7 +110,9 @@ class PublicAttackSparkTest {
     }
     assertEquals(List.of(), missed);
     assertTrue(
-        found.keySet().containsAll(List.of("costs", "failure_rates", "survival_summary", "wetland")),
+        found
+            .keySet()
+            .containsAll(List.of("costs", "failure_rates", "survival_summary", "wetland")),
         found.toString());
   }
 

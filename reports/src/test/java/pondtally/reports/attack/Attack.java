@@ -38,7 +38,8 @@ public final class Attack {
             table ->
                 tables.put(
                     table.name(),
-                    new Figures(table, open.table(table.name()).orElseThrow(), revealed, hiddenGroups)));
+                    new Figures(
+                        table, open.table(table.name()).orElseThrow(), revealed, hiddenGroups)));
   }
 
   /** Every withheld figure of every table by group, with its limits. */

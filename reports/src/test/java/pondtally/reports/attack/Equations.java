@@ -64,9 +64,7 @@ final class Equations {
       return new double[] {floor, Double.POSITIVE_INFINITY};
     }
     Part part = part(name);
-    return new double[] {
-      Math.max(floor, solve(part, name, true)), solve(part, name, false)
-    };
+    return new double[] {Math.max(floor, solve(part, name, true)), solve(part, name, false)};
   }
 
   private Part part(String start) {

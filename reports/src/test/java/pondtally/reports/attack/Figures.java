@@ -39,14 +39,11 @@ final class Figures {
   private final Map<String, Set<String>> hiddenGroups;
 
   /**
-   * @param hiddenGroups takes the groups that are withheld, by grouping: a reader knows of them from
-   *     any table, and not in which others they have rows
+   * @param hiddenGroups takes the groups that are withheld, by grouping: a reader knows of them
+   *     from any table, and not in which others they have rows
    */
   Figures(
-      Table full,
-      Table open,
-      Predicate<String> revealed,
-      Map<String, Set<String>> hiddenGroups) {
+      Table full, Table open, Predicate<String> revealed, Map<String, Set<String>> hiddenGroups) {
     this.hiddenGroups = hiddenGroups;
     this.full = full;
     this.revealed = revealed;
@@ -79,8 +76,7 @@ final class Figures {
   }
 
   private Key key(Row row) {
-    return new Key(
-        row.text("grouping"), row.text("group"), also.stream().map(row::text).toList());
+    return new Key(row.text("grouping"), row.text("group"), also.stream().map(row::text).toList());
   }
 
   String table() {
@@ -152,12 +148,7 @@ final class Figures {
 
   String name(Key key, String column) {
     return String.join(
-        "|",
-        full.name(),
-        key.grouping(),
-        key.group(),
-        String.join(" ", key.rest()),
-        column);
+        "|", full.name(), key.grouping(), key.group(), String.join(" ", key.rest()), column);
   }
 
   /** Groups of a grouping, with and without a row for the other keys. */

@@ -24,7 +24,13 @@ final class Identities {
       List.of(
           sum("costs", "total_usd", "build_usd", "upkeep_usd", "in_kind_usd"),
           sum("benefit_cost", "benefit_usd", "net_usd", "cost_usd"),
-          sum("benefit_cost", "cost_usd", "build_usd", "visit_usd", "repair_usd", "replacement_usd"),
+          sum(
+              "benefit_cost",
+              "cost_usd",
+              "build_usd",
+              "visit_usd",
+              "repair_usd",
+              "replacement_usd"),
           sum("costs", "devices", "devices_costed", "devices_estimated"),
           part("costs", "devices_costed", "devices"),
           part("costs", "devices_estimated", "devices"),

@@ -42,8 +42,7 @@ final class Ratios {
     return found;
   }
 
-  private static double[] limits(
-      Figures figures, String column, Key key, Equations equations) {
+  private static double[] limits(Figures figures, String column, Key key, Equations equations) {
     if (!figures.isHidden(key, column)) {
       double value = figures.value(key, column);
       return new double[] {value, value};

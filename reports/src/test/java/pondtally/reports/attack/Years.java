@@ -8,8 +8,8 @@ import pondtally.reports.attack.Figures.Key;
 /**
  * Years (and the like) of single groups are not published. With the sums over groups and over years
  * a figure x of a group's year is bounded by what the group and the year have in all: at least
- * group + year − everything, at most the lesser of the two (Fréchet's bounds; with nothing but these
- * sums known they are exact).
+ * group + year − everything, at most the lesser of the two (Fréchet's bounds; with nothing but
+ * these sums known they are exact).
  */
 final class Years {
 
@@ -85,8 +85,7 @@ final class Years {
               && other.group().equals(key.group())
               && !other.rest().get(at).equals("all")
               && total(other.rest(), at).equals(total(key.rest(), at));
-      boolean isOfYear =
-          other.grouping().equals(key.grouping()) && other.rest().equals(key.rest());
+      boolean isOfYear = other.grouping().equals(key.grouping()) && other.rest().equals(key.rest());
       along += isOfGroup ? figures.value(other, column) : 0;
       across += isOfYear ? figures.value(other, column) : 0;
     }
