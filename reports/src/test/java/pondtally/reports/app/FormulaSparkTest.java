@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.EditedTables;
 import pondtally.reports.fixture.Shown;
 import pondtally.reports.table.TablePackage;
 
@@ -44,6 +46,7 @@ class FormulaSparkTest {
         List.of("program.xlsx", "fix-list.xlsx", "grant.docx", "report.html", "charts")) {
       found.put(name, LiveText.in(out.resolve(name)));
     }
+    found.put("changes", LiveText.in(changes(out)));
 
     requireRaw(out, payloads);
     found.forEach((name, text) -> assertEquals(Set.of(), text.live(), name));
@@ -52,6 +55,7 @@ class FormulaSparkTest {
     assertTrue(found.get("report.html").payloads().size() > 20);
     assertTrue(found.get("grant.docx").payloads().size() > 0);
     assertTrue(found.get("charts").payloads().size() > 0);
+    assertTrue(found.get("changes").payloads().size() > 20);
     for (Map.Entry<String, LiveText.Found> each : found.entrySet()) {
       LiveText.Found text = each.getValue();
       shown.that(
@@ -113,6 +117,21 @@ class FormulaSparkTest {
                   .formatted(part));
       assertEquals(1, LiveText.in(chart).live().size(), part);
     }
+  }
+
+  /** What is said of a later report whose costs differ in every group. */
+  private Path changes(Path out) throws IOException {
+    Path later = folder.resolve("later");
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, later.resolve(out.relativize(file).toString()));
+      }
+    }
+    EditedTables.of(later.resolve("tables"), "costs").put("99999", row -> true, "build_usd").save();
+    Path changes = folder.resolve("changes");
+    assertEquals(
+        0, Main.run("compare", out.toString(), later.toString(), "--out", changes.toString()));
+    return changes;
   }
 
   /** The tables are data: what a partner wrote reads back the same, with no mark before it. */
