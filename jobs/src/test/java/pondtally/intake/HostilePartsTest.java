@@ -121,7 +121,9 @@ class HostilePartsTest {
                 wide,
                 nameless,
                 book("cell.xlsx", HostileParts.longCell(50_000_000)),
-                cell));
+                cell,
+                book("deep.xlsx", HostileParts.deep(500_000)),
+                manyParts()));
     String entities =
         "0 records, This sheet cannot be read: it declares entities (DOCTYPE), which no workbook does"
             + " and which may be meant to do harm. Nothing of it is counted.";
@@ -139,6 +141,20 @@ class HostilePartsTest {
                 "wide.csv: 0 records, Neither the name nor the headings tell which table this is."),
         said.get(6));
     cells(said.subList(7, 9));
+    assertEquals(
+        "deep.xlsx: 0 records, Reading stopped after row 1: its content is nested far deeper than a"
+            + " workbook's is. Rows below it are not counted. Save the file anew and run again.",
+        said.get(9));
+    assertEquals(
+        "parts.xlsx: 0 records, The file cannot be read: it holds far more parts than a workbook"
+            + " should. Nothing of it is counted.",
+        said.get(10));
+  }
+
+  private Path manyParts() throws IOException {
+    Path file = folder.resolve("parts.xlsx");
+    HostileParts.book(file, HostileParts.blanks(0), 100_000);
+    return file;
   }
 
   @Test

@@ -59,7 +59,8 @@ class UnwritableOutputTest {
   @Test
   void theReasonIsSaidInWords() {
     Path out = folder.resolve("out");
-    said("you have no permission to write there, or a file in it is open in another program",
+    said(
+        "you have no permission to write there, or a file in it is open in another program",
         new AccessDeniedException(out.toString()));
     said("the disk is read-only", new FileSystemException("x", null, "Read-only file system"));
     said("stale file handle", new IOException("Stale file handle"));
@@ -85,7 +86,8 @@ class UnwritableOutputTest {
   @Test
   void otherFaultsAreNotTheDisks() {
     FileSystemException ours =
-        new FileSystemException(folder.resolve("tables/a.csv").toString(), null, "Input/output error");
+        new FileSystemException(
+            folder.resolve("tables/a.csv").toString(), null, "Input/output error");
     Throwable task = new IllegalStateException("a task failed", new UncheckedIOException(ours));
     assertEquals(ours, Unwritable.causeOf(task, folder).orElseThrow());
     assertTrue(Unwritable.causeOf(task, folder.resolve("other")).isEmpty());
