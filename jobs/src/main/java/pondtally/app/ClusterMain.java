@@ -26,7 +26,8 @@ public final class ClusterMain {
     System.exit(run(arguments));
   }
 
-  private static int run(String... arguments) {
+  /** Runs the job; returns the exit code. */
+  static int run(String... arguments) {
     try {
       ClusterArguments wanted = ClusterArguments.of(arguments);
       try (Session session = Session.submitted()) {
@@ -47,13 +48,9 @@ public final class ClusterMain {
     Configuration settings = LocalFile.settings();
     ClusterOutput output = ClusterOutput.prepare(wanted.out(), wanted.replace(), settings);
     ProgramMirror program = ProgramMirror.open(wanted.folder(), settings, session.scratch());
-    try {
+    try (SharedFolder shared = SharedFolder.in(wanted.shared())) {
       Path tables = Files.createDirectory(session.scratch().resolve("tables"));
-      LongTables longTables =
-          wanted.shared() == null
-              ? LongTables.NONE
-              : new LongTables(
-                  Files.createTempDirectory(wanted.shared(), "pondtally-"), wanted.contributions());
+      LongTables longTables = new LongTables(shared.path(), wanted.contributions());
       JobRequest request =
           new JobRequest(
                   program.folder(),
@@ -63,26 +60,15 @@ public final class ClusterMain {
                   0)
               .with(longTables);
       JobResult result = Job.run(session, request, program::forTasks);
-      moveLong(longTables, tables);
+      shared.moveTo(tables);
       ResultPackage.write(tables, result.tables(), result.longTables(), result.facts());
       output.write(tables, Version.text());
       print(result, wanted.out());
+    } catch (UserError e) {
+      throw program.named(e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static void moveLong(LongTables from, Path tables) throws IOException {
-    if (from.folder() == null) {
-      return;
-    }
-    try (var files = Files.list(from.folder())) {
-      for (Path file : files.toList()) {
-        Files.copy(file, tables.resolve(file.getFileName()));
-        Files.delete(file);
-      }
-    }
-    Files.delete(from.folder());
   }
 
   private static void print(JobResult result, String out) {

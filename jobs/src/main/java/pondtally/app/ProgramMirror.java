@@ -27,9 +27,12 @@ final class ProgramMirror {
   private final Path folder;
   private final Map<String, String> elsewhere;
 
-  private ProgramMirror(Path folder, Map<String, String> elsewhere) {
+  private final String name;
+
+  private ProgramMirror(Path folder, Map<String, String> elsewhere, String name) {
     this.folder = folder;
     this.elsewhere = elsewhere;
+    this.name = name;
   }
 
   /**
@@ -44,7 +47,7 @@ final class ProgramMirror {
       FileSystem files = root.getFileSystem(settings);
       URI uri = files.makeQualified(root).toUri();
       if (LOCAL.equals(uri.getScheme())) {
-        return new ProgramMirror(Path.of(uri.getPath()), Map.of());
+        return new ProgramMirror(Path.of(uri.getPath()), Map.of(), uri.getPath());
       }
       return mirrored(files, files.makeQualified(root), scratch);
     } catch (FileNotFoundException e) {
@@ -76,7 +79,7 @@ final class ProgramMirror {
       }
       elsewhere.put(below, file.toUri().toString());
     }
-    return new ProgramMirror(folder, elsewhere);
+    return new ProgramMirror(folder, elsewhere, root.toString());
   }
 
   /** Whether the driver reads it: settings, names that mean the same, prices, corrected lists. */
@@ -92,6 +95,11 @@ final class ProgramMirror {
   /** The folder on this machine. */
   Path folder() {
     return folder;
+  }
+
+  /** The same with files named as the coordinator knows them, not as they lie in the mirror. */
+  UserError named(UserError error) {
+    return new UserError(error.exitCode(), error.getMessage().replace(folder.toString(), name));
   }
 
   /** The same file as tasks find it. */

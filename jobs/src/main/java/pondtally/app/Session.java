@@ -1,7 +1,10 @@
 package pondtally.app;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -68,9 +71,25 @@ final class Session implements AutoCloseable {
     return spark;
   }
 
+  /**
+   * Ends Spark. Tasks that are still at work when another one has failed find its services gone and
+   * print pages about it, which say nothing to a user: what is printed meanwhile is dropped.
+   */
+  private void stop() {
+    PrintStream err = System.err;
+    try (PrintStream nowhere =
+        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8)) {
+      System.setErr(nowhere);
+      spark.cancelAllJobs();
+      spark.close();
+    } finally {
+      System.setErr(err);
+    }
+  }
+
   @Override
   public void close() {
-    spark.close();
+    stop();
     try (Stream<Path> files = Files.walk(scratch)) {
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(file);

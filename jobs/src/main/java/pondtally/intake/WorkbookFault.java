@@ -54,6 +54,12 @@ final class WorkbookFault {
           "it declares entities (DOCTYPE), which no workbook does and which may be meant to do harm",
           fault);
     }
+    if (said.contains("potentially malicious")) {
+      return new IOException("it holds far more parts than a workbook should", fault);
+    }
+    if (said.contains("maxElementDepth")) {
+      return new IOException("its content is nested far deeper than a workbook's is", fault);
+    }
     if (said.contains("Zip bomb")) {
       return new IOException("it unpacks to far more than a workbook should", fault);
     }

@@ -14,6 +14,7 @@ import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.SAXNotRecognizedException;
 import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -29,6 +30,9 @@ final class XlsxBook implements Sheets {
   private static final long LARGEST_PART = 1L << 31;
 
   private static final long LONGEST_TEXT = 10_000_000;
+
+  /** Elements within elements: a sheet has about ten. */
+  private static final String DEEPEST = "http://www.oracle.com/xml/jaxp/properties/maxElementDepth";
 
   static {
     ZipSecureFile.setMaxEntrySize(LARGEST_PART);
@@ -100,10 +104,20 @@ final class XlsxBook implements Sheets {
     }
   }
 
+  /** Java's own parser has that limit; another one on the class path may not know it. */
+  private static void limitDepth(XMLReader xml) throws SAXException {
+    try {
+      xml.setProperty(DEEPEST, "200");
+    } catch (SAXNotRecognizedException e) {
+      // It reads the sheet without.
+    }
+  }
+
   private static void parse(InputStream in, DefaultHandler handler)
       throws IOException, SAXException {
     try {
       XMLReader xml = XMLHelper.newXMLReader();
+      limitDepth(xml);
       xml.setContentHandler(handler);
       xml.setErrorHandler(handler);
       xml.parse(new InputSource(in));

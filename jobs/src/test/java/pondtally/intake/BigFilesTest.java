@@ -20,9 +20,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.check.SheetReport;
+import pondtally.fixture.Shown;
 
 /** A very large text file and workbook, each read in a Java machine with little memory. */
 @Tag("benchmark")
+@Tag("reliability")
 class BigFilesTest {
 
   private static final String HEADINGS =
@@ -59,6 +61,7 @@ class BigFilesTest {
 
   private void reads(Path file, String heap, String expected)
       throws IOException, InterruptedException {
+    Shown shown = Shown.risk("large files");
     File log = folder.resolve("log.txt").toFile();
     Process process =
         new ProcessBuilder(
@@ -73,10 +76,9 @@ class BigFilesTest {
             .start();
     int code = process.waitFor();
     String said = Files.readString(log.toPath());
-    System.out.printf(
-        Locale.ROOT, "%s of %,d bytes, %s: %s", file.getFileName(), Files.size(file), heap, said);
     assertEquals(0, code, said);
     assertTrue(said.startsWith(expected), said);
+    shown.that("%s of %,d bytes, %s: %s", file.getFileName(), Files.size(file), heap, said.strip());
   }
 
   @Test

@@ -26,6 +26,7 @@ import org.apache.commons.csv.QuoteMode;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +36,7 @@ import pondtally.record.Sourced;
 import pondtally.record.Visit;
 
 /** Files and strings that others collected to break readers; {@code corpora/SOURCES.md}. */
+@Tag("reliability")
 class CorporaTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();

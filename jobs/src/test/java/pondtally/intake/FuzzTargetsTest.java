@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The fuzz targets on inputs that are known: what they start from, and what they once found. */
+@Tag("reliability")
 class FuzzTargetsTest {
 
   @TempDir Path folder;

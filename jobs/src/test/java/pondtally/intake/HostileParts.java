@@ -7,6 +7,8 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Random;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -32,6 +34,11 @@ final class HostileParts {
 
   /** A workbook with one sheet, called installs, whose part is {@code body}. */
   static void book(Path file, Body body) throws IOException {
+    book(file, body, 0);
+  }
+
+  /** The same with so many parts more that nothing points to. */
+  static void book(Path file, Body body, int idleParts) throws IOException {
     try (ZipOutputStream zip =
         new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(file)))) {
       part(
@@ -53,7 +60,27 @@ final class HostileParts {
       zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
       body.write(zip);
       zip.closeEntry();
+      for (int i = 0; i < idleParts; i++) {
+        part(zip, "../../idle" + i + ".xml", "<a/>");
+      }
     }
+  }
+
+  /** Elements within elements, so many deep. */
+  static Body deep(int depth) {
+    return out -> {
+      put(out, SHEET + row(1, HEADINGS.split(",")));
+      Deque<String> names = new ArrayDeque<>();
+      Random random = new Random(4);
+      for (int i = 0; i < depth; i++) {
+        names.push("a" + Long.toString(random.nextLong() >>> 1, 36));
+        put(out, "<" + names.peek() + ">");
+      }
+      while (!names.isEmpty()) {
+        put(out, "</" + names.pop() + ">");
+      }
+      put(out, row(2, "D1", "S1", "2024-05-01") + SHEET_END);
+    };
   }
 
   private static String relation(String type, String target) {

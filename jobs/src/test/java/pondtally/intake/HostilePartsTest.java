@@ -19,12 +19,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.check.Finding;
 import pondtally.check.SheetReport;
+import pondtally.fixture.Shown;
 import pondtally.record.Sourced;
 
 /**
  * Files made to use up memory or time are read or refused with a sentence, in a Java machine of 128
  * MiB. (A name of a file cannot hold the character NUL on any file system that Java knows.)
  */
+@Tag("reliability")
 class HostilePartsTest {
 
   private static final int MOST_SECONDS = 300;
@@ -70,6 +72,7 @@ class HostilePartsTest {
   }
 
   private List<String> read(List<Path> files) throws IOException, InterruptedException {
+    Shown shown = Shown.risk("hostile input");
     Path log = folder.resolve("log.txt");
     List<String> command =
         new ArrayList<>(
@@ -87,9 +90,9 @@ class HostilePartsTest {
     boolean ended = process.waitFor(MOST_SECONDS, TimeUnit.SECONDS);
     process.destroyForcibly().waitFor();
     String said = Files.readString(log);
-    System.out.print(said);
     assertTrue(ended, "not within %s s: %s".formatted(MOST_SECONDS, said));
     assertEquals(0, process.exitValue(), said);
+    shown.that("%s files in 128 MiB:%n%s", files.size(), said.indent(4).stripTrailing());
     return said.lines().map(line -> line.split("\\|", -1)[0]).toList();
   }
 
@@ -118,7 +121,9 @@ class HostilePartsTest {
                 wide,
                 nameless,
                 book("cell.xlsx", HostileParts.longCell(50_000_000)),
-                cell));
+                cell,
+                book("deep.xlsx", HostileParts.deep(500_000)),
+                manyParts()));
     String entities =
         "0 records, This sheet cannot be read: it declares entities (DOCTYPE), which no workbook does"
             + " and which may be meant to do harm. Nothing of it is counted.";
@@ -136,6 +141,20 @@ class HostilePartsTest {
                 "wide.csv: 0 records, Neither the name nor the headings tell which table this is."),
         said.get(6));
     cells(said.subList(7, 9));
+    assertEquals(
+        "deep.xlsx: 0 records, Reading stopped after row 1: its content is nested far deeper than a"
+            + " workbook's is. Rows below it are not counted. Save the file anew and run again.",
+        said.get(9));
+    assertEquals(
+        "parts.xlsx: 0 records, The file cannot be read: it holds far more parts than a workbook"
+            + " should. Nothing of it is counted.",
+        said.get(10));
+  }
+
+  private Path manyParts() throws IOException {
+    Path file = folder.resolve("parts.xlsx");
+    HostileParts.book(file, HostileParts.blanks(0), 100_000);
+    return file;
   }
 
   @Test

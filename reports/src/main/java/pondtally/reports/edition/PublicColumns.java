@@ -100,5 +100,15 @@ final class PublicColumns {
           "removals_avoided", List.of("year", "evidence"),
           "season_forecast", List.of("year"));
 
+  /**
+   * Counts of what was left out, by table: told for all devices together only. They are nought in
+   * most groups, and a nought is known as soon as the others make up the total.
+   */
+  static final Map<String, List<String>> OF_ALL_ONLY =
+      Map.of(
+          "benefit_cost", List.of("sites_without_damage", "sites_without_cost"),
+          "cost_effectiveness", List.of("clusters_left_out"),
+          "season_forecast", List.of("devices_failed"));
+
   private PublicColumns() {}
 }

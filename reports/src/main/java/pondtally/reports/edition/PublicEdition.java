@@ -131,13 +131,22 @@ public final class PublicEdition {
         boolean held = groups.holds(row.text("grouping"), row.text("group"));
         boolean kept = PublicColumns.KEPT_LINES.contains(table.name());
         if (!held && !small.contains(row)) {
-          rows.add(cells(table, row));
+          rows.add(told(table, row));
         } else if (kept) {
           rows.add(withheld(table, row));
         }
       }
     }
     return of(table, rows);
+  }
+
+  private static List<String> told(Table table, Row row) {
+    List<String> ofAll = PublicColumns.OF_ALL_ONLY.getOrDefault(table.name(), List.of());
+    boolean isAll = row.text("grouping").equals("all");
+    return publicFields(table).stream()
+        .map(Field::name)
+        .map(name -> !isAll && ofAll.contains(name) ? WITHHELD : row.text(name))
+        .toList();
   }
 
   /** The row with its key and nothing else. */
@@ -150,16 +159,17 @@ public final class PublicEdition {
       if (isKey || name.equals("base_year")) {
         cells.add(row.text(name));
       } else {
-        cells.add(name.equals("withheld_reason") ? reason(row) : WITHHELD);
+        cells.add(name.equals("withheld_reason") ? reason() : WITHHELD);
       }
     }
     return cells;
   }
 
-  private String reason(Row row) {
-    return groups.isSmall(row.text("grouping"), row.text("group"))
-        ? "fewer than " + below + " sites"
-        : "protects a group of fewer than " + below + " sites";
+  /**
+   * The same for all: which of two withheld groups is the small one would be a limit of its own.
+   */
+  private String reason() {
+    return "fewer than " + below + " sites, or protects such a group";
   }
 
   private PublicTable pairs(Table table) {

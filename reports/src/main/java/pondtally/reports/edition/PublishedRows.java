@@ -44,11 +44,27 @@ final class PublishedRows {
         withheld.add(row);
       }
     }
+    if (table.name().equals("benefit_cost")) {
+      spread(table, withheld);
+    }
     if (PublicColumns.ADDITIVE.containsKey(table.name())) {
       protect(table, groups, withheld);
       protectYears(table, withheld);
     }
     return withheld;
+  }
+
+  /** To date and ahead repeat each other's counts: a group is told in both, or in none. */
+  private static void spread(Table table, Set<Row> withheld) {
+    Set<GroupName> few = new HashSet<>();
+    withheld.forEach(row -> few.add(name(row)));
+    table.rows().stream()
+        .filter(row -> isPublished(table, row) && few.contains(name(row)))
+        .forEach(withheld::add);
+  }
+
+  private static GroupName name(Row row) {
+    return new GroupName(row.text("grouping"), row.text("group"));
   }
 
   private static boolean isFew(Row row, int below) {

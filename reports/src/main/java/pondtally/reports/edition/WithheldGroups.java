@@ -126,11 +126,6 @@ final class WithheldGroups {
     return withheld.contains(new GroupName(grouping, group));
   }
 
-  /** Whether the group is withheld for its own sake. */
-  boolean isSmall(String grouping, String group) {
-    return small.contains(new GroupName(grouping, group));
-  }
-
   /** Whether some grouping has a withheld group of that name. */
   boolean holdsAny(String group) {
     return withheld.stream().anyMatch(name -> name.group().equals(group));

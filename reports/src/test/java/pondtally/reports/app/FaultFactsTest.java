@@ -9,9 +9,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What {@code --version --verbose} says, and what it keeps to itself. */
+@Tag("reliability")
 class FaultFactsTest {
 
   @Test

@@ -15,8 +15,10 @@ import java.util.SortedMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.Shown;
 
 /** A disk that is full before the report is whole, and one that cannot be written. */
+@Tag("reliability")
 class FullDiskSparkTest {
 
   private static final long ROOM = 200_000_000;
@@ -39,6 +41,7 @@ class FullDiskSparkTest {
   }
 
   private void fill(int sizes) throws Exception {
+    Shown shown = Shown.risk("full disk");
     program = SmallProgram.write(folder.resolve("program"));
     Path disk = folder.resolve("disk");
     out = disk.resolve("out");
@@ -63,12 +66,15 @@ class FullDiskSparkTest {
       assertEquals(0, report(), said);
       assertFalse(old.equals(WholeReport.sums(out)));
       WholeReport.require(out);
-      System.out.printf("%s sizes of a full disk, a report of %,d bytes%n", sizes, whole);
+      shown.that(
+          "%s sizes of a disk too small for a report of %,d bytes: exit code 4, the old report as it was",
+          sizes, whole);
     }
   }
 
   @Test
   void aReadOnlyDiskIsNamed() throws Exception {
+    Shown shown = Shown.risk("read-only disk");
     program = SmallProgram.write(folder.resolve("program"));
     Path disk = folder.resolve("disk");
     out = disk.resolve("out");
@@ -82,6 +88,7 @@ class FullDiskSparkTest {
               .formatted(out),
           said);
       assertEquals(old, WholeReport.sums(out));
+      shown.that("exit code 4, the old report as it was");
     }
   }
 

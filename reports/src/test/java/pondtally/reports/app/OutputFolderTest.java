@@ -17,10 +17,13 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.check.UserError;
+import pondtally.reports.fixture.Shown;
 
+@Tag("reliability")
 class OutputFolderTest {
 
   @TempDir private Path parent;
@@ -98,6 +101,7 @@ class OutputFolderTest {
   /** What decides is never the time of a file: the clock may go backwards between two runs. */
   @Test
   void aReportFromTheFutureIsReplacedLikeAnyOther() throws IOException {
+    Shown shown = Shown.risk("clock changes");
     write("2099");
     for (Path path : List.of(parent.resolve("out/run.json"), parent.resolve("out"), parent)) {
       Files.setLastModifiedTime(path, FileTime.from(Instant.parse("2099-01-01T00:00:00Z")));
@@ -110,11 +114,13 @@ class OutputFolderTest {
     write("later");
     assertEquals("later", Files.readString(parent.resolve("out/run.json")));
     assertEquals(List.of("out"), names());
+    shown.that("reports dated 2099 and 1999 replaced and restored like any other");
   }
 
   /** Whoever has the old report open reads on in it. */
   @Test
   void aReportThatIsOpenElsewhereIsReplacedUnderItsReader() throws IOException {
+    Shown shown = Shown.risk("output open elsewhere");
     write("old and open");
     try (FileChannel open =
             FileChannel.open(
@@ -128,6 +134,7 @@ class OutputFolderTest {
     }
     assertEquals("new", Files.readString(parent.resolve("out/run.json")));
     assertEquals(List.of("out"), names());
+    shown.that("a file held open and locked reads on as it was, the new report is whole");
   }
 
   @Test

@@ -16,13 +16,16 @@ import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.Shown;
 
 /** While it runs, a report is reached by nobody and readable by nobody else, and says no name. */
 @EnabledOnOs(OS.LINUX)
+@Tag("reliability")
 class PrivateRunSparkTest {
 
   private static final long LOOK_AGAIN_MS = 25;
@@ -36,6 +39,7 @@ class PrivateRunSparkTest {
 
   @Test
   void aRunIsPrivate() throws Exception {
+    Shown shown = Shown.risk("network and temporary files");
     Set<String> secrets = SecretProgram.write(folder.resolve("program"));
     Path temporary = Files.createDirectory(folder.resolve("tmp"));
     Path err = folder.resolve("err");
@@ -54,12 +58,14 @@ class PrivateRunSparkTest {
     }
     String said = Files.readString(err);
     assertEquals(0, run.exitValue(), said);
-    System.out.printf("%s looks, %s sockets seen, folders %s%n", looks, sockets, permissions);
     assertTrue(looks >= 40, "too few looks to mean anything: " + looks);
     assertTrue(beyond.isEmpty(), () -> "reachable from elsewhere: " + beyond);
     assertEquals(Set.of("rwx------"), permissions);
     assertEquals(List.of(), names(temporary), "left behind");
     assertEquals(List.of(), secrets.stream().filter(said::contains).toList());
+    shown.that(
+        "%s looks, %s sockets seen, none reachable from elsewhere; temporary folder %s, gone at the end; none of %s secrets in the messages",
+        looks, sockets, permissions, secrets.size());
   }
 
   private void look(Process run, Path temporary) throws IOException {

@@ -10,13 +10,15 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pondtally.reports.fixture.EditedTables;
+import pondtally.reports.fixture.Shown;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
 
 /** Nothing private in any byte of the public edition, and nothing to be worked out from it. */
+@Tag("reliability")
 class PublicEditionSparkTest {
 
   private static final Path SAMPLE = Path.of("..", "sample-data");
@@ -25,6 +27,7 @@ class PublicEditionSparkTest {
 
   @Test
   void noSecretStandsInAnyByte() throws Exception {
+    Shown shown = Shown.risk("privacy, every byte");
     Path program = folder.resolve("program");
     Set<String> secrets = SecretProgram.write(program);
     assertTrue(secrets.size() >= 1000, "secrets: " + secrets.size());
@@ -32,39 +35,10 @@ class PublicEditionSparkTest {
     assertEquals(0, Main.run("report", program.toString(), "--out", open.toString(), "--public"));
     EveryByte search = EveryByte.search(open, secrets);
     assertEquals(Set.of(), search.found());
-    System.out.printf("%s secrets, %s bytes searched%n", secrets.size(), search.bytes());
-
     Path full = folder.resolve("full");
     assertEquals(0, Main.run("report", program.toString(), "--out", full.toString()));
     assertTrue(EveryByte.search(full, secrets).found().size() > 1000, "the search finds secrets");
-  }
-
-  @Test
-  void noWithheldFigureCanBeWorkedOut() throws Exception {
-    Path full = report("full", "--tables-only");
-    Path open = report("open", "--tables-only", "--public");
-    List<PublicAttack.Cell> cells =
-        PublicAttack.on(
-            TablePackage.open(full.resolve("tables")), TablePackage.open(open.resolve("tables")));
-    assertTrue(cells.size() > 50, "withheld figures: " + cells.size());
-    assertEquals(List.of(), cells.stream().filter(PublicAttack.Cell::isDetermined).toList());
-    for (PublicAttack.Cell cell : cells) {
-      double slack = 1e-5 * Math.max(1, cell.value());
-      assertTrue(cell.least() <= cell.value() + slack && cell.most() >= cell.value() - slack);
-    }
-    System.out.printf("%s withheld figures, none within a fifth%n", cells.size());
-  }
-
-  /** The attack is shown to succeed where one group alone is withheld. */
-  @Test
-  void theAttackFindsAGroupThatIsWithheldAlone() throws Exception {
-    TablePackage full = TablePackage.open(report("full", "--tables-only").resolve("tables"));
-    Path weak = report("weak", "--tables-only").resolve("tables");
-    EditedTables.of(weak, "costs")
-        .put("withheld", row -> row.contains("setting") && row.contains("rail"), "build_usd")
-        .save();
-    List<PublicAttack.Cell> cells = PublicAttack.on(full, TablePackage.open(weak));
-    assertEquals(1, cells.stream().filter(PublicAttack.Cell::isDetermined).count());
+    shown.that("%,d secrets, %,d bytes searched, none found", secrets.size(), search.bytes());
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
  * fault it is. A class that reads dates is replaced by one that breaks, or takes the file away, at
  * a date of its own.
  */
+@Tag("reliability")
 class TaskFaultSparkTest {
 
   private static final String PLANTED =

@@ -12,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.reports.fault.FaultyProvider;
 import pondtally.reports.fault.WriteFaults;
+import pondtally.reports.fixture.Shown;
 
 /** A failure at each write call of a run leaves the old report as it was, or the new one whole. */
+@Tag("reliability")
 class WriteFaultSparkTest {
 
   private static final int MOST_HOURS = 3;
@@ -37,6 +39,7 @@ class WriteFaultSparkTest {
   }
 
   private void fail(int first, int step, WriteFaults.Kind kind, boolean replaces) throws Exception {
+    Shown shown = Shown.risk("crash, failing writes");
     Path log = folder.resolve("log-" + kind + replaces);
     String[] arguments = {
       folder.resolve("program").toString(),
@@ -60,7 +63,7 @@ class WriteFaultSparkTest {
     String said = Files.readString(log);
     assertTrue(ended && process.exitValue() == 0, said);
     List<String> lines = said.lines().filter(line -> line.contains("write calls")).toList();
-    lines.forEach(System.out::println);
     assertEquals(1, lines.size(), said);
+    shown.that("%s", lines.get(0));
   }
 }
