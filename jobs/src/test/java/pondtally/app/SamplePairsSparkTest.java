@@ -54,8 +54,7 @@ class SamplePairsSparkTest {
         program.resolve("aliases.csv"), "kind,id,same_as\n" + String.join("\n", aliases) + "\n");
     int day = (int) LocalDate.of(2026, 2, 1).toEpochDay();
     IssueBook merged =
-        Job.check(
-            new JobRequest(program, day, OptionalInt.empty(), OptionalInt.empty(), 2));
+        Job.check(new JobRequest(program, day, OptionalInt.empty(), OptionalInt.empty(), 2));
     assertEquals(List.of(), pairs(merged.issues()));
     assertEquals(
         pairs.stream().map(pair -> pair.file() + " " + pair.row()).sorted().toList(),
@@ -66,8 +65,10 @@ class SamplePairsSparkTest {
             .sorted()
             .toList());
     assertEquals(
-        pairs.size(), count(merged, "install-differs") - count(SampleRun.sample(), "install-differs"));
-    assertEquals(2, count(merged, "same-day-visits") - count(SampleRun.sample(), "same-day-visits"));
+        pairs.size(),
+        count(merged, "install-differs") - count(SampleRun.sample(), "install-differs"));
+    assertEquals(
+        2, count(merged, "same-day-visits") - count(SampleRun.sample(), "same-day-visits"));
   }
 
   private static long count(IssueBook book, String rule) {

@@ -252,15 +252,47 @@ class ConversionTest {
 
   @Test
   void separatorsThatNothingDecidesAreAnError() throws IOException {
-    Read read = install("install_cost_usd", "1,234");
     assertEquals(
         List.of(
-            "2 install_cost_usd changed ambiguous-number: \"1,234\" can be read with a decimal"
-                + " comma or without; nothing else in this column decides. Expected a number"
-                + " without separators, or the mark in columns.yaml, as decimal: point. Value left"
-                + " out; the row counts without it."),
-        read.findings());
-    assertEquals(1.234, costs("1.234").get(0), 0);
+            "2 install_cost_usd changed ambiguous-number: \"1,234\" is 1.234 if its comma is the"
+                + " decimal mark, and 1234 if it separates thousands; no other cell of the sheet"
+                + " decides. Write into columns.yaml which mark the partner uses, as decimal: point"
+                + " or decimal: comma. Value left out; the row counts without it."),
+        install("install_cost_usd", "1,234").findings());
+    assertEquals(
+        List.of(
+            "2 install_cost_usd changed ambiguous-number: \"$1.234\" is 1.234 if its point is the"
+                + " decimal mark, and 1234 if it separates thousands; no other cell of the sheet"
+                + " decides. Write into columns.yaml which mark the partner uses, as decimal: point"
+                + " or decimal: comma. Value left out; the row counts without it."),
+        install("install_cost_usd", "$1.234").findings());
+  }
+
+  @Test
+  void bothMarksInOneColumnAreAnError() throws IOException {
+    assertEquals(
+        List.of(
+            "3 install_cost_usd changed ambiguous-number: \"12,50\" has a decimal comma, and 1"
+                + " other cell has a decimal point. Correct the cells that are wrong, or write into"
+                + " columns.yaml which mark the partner uses, as decimal: point or decimal: comma."
+                + " Value left out; the row counts without it.",
+            "4 install_cost_usd changed ambiguous-number: \"1.234\" is 1.234 if its point is the"
+                + " decimal mark, and 1234 if it separates thousands; 1 other cell has a decimal"
+                + " point and 1 a decimal comma. Write into columns.yaml which mark the partner"
+                + " uses, as decimal: point or decimal: comma. Value left out; the row counts"
+                + " without it."),
+        install("install_cost_usd", "12.50", "12,50", "1.234").findings());
+  }
+
+  /** 12,375 inches are out of the possible, and a price index is a file in our own form. */
+  @Test
+  void aPointThatCannotSeparateThousandsIsADecimalPoint() throws IOException {
+    Read read = install("pipe_diameter_in", "12.375", "300.125 mm");
+    assertEquals(12.375, ((Install) read.records().get(0)).pipeDiameterIn());
+    assertEquals(300.125 / 25.4, ((Install) read.records().get(1)).pipeDiameterIn(), 1e-12);
+    Read prices = Read.text(folder, "prices.csv", "year,index\n2023,304.702\n2024,313.689\n");
+    assertEquals(List.of(), prices.findings());
+    assertEquals("2=2+0+0", prices.counts());
   }
 
   @Test
