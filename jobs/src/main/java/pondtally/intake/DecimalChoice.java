@@ -89,7 +89,7 @@ final class DecimalChoice {
     double thousands = mark.equals("point") ? parts.withComma() : parts.withPoint();
     return refused(
         text,
-        "%s is %s if its %s is the decimal mark, and %s if it separates thousands; %s. Write into columns.yaml which mark the partner uses, as decimal: point or decimal: comma."
+        "%s is %s if its %s is the decimal mark, and %s if it separates thousands; %s. Write %s0 or %s, or in columns.yaml which mark the partner uses, as decimal: point or decimal: comma."
             .formatted(
                 Shown.value(text),
                 PlainText.of(decimal),
@@ -97,15 +97,16 @@ final class DecimalChoice {
                 PlainText.of(thousands),
                 found.equals(Clues.NONE)
                     ? "no other cell of the sheet decides"
-                    : "%s and %s a decimal comma"
-                        .formatted(pointed(found.first()), found.second())));
+                    : "%s and %s a decimal comma".formatted(pointed(found.first()), found.second()),
+                (parts.isNegative() ? "-" : "") + parts.figures(),
+                PlainText.of(thousands)));
   }
 
   /** A decimal comma among decimal points. */
   private double mixed(String text) {
     return refused(
         text,
-        "%s has a decimal comma, and %s. Correct the cells that are wrong, or write into columns.yaml which mark the partner uses, as decimal: point or decimal: comma."
+        "%s has a decimal comma, and %s. Correct the cells that are wrong, or write in columns.yaml which mark the partner uses, as decimal: point or decimal: comma."
             .formatted(Shown.value(text), pointed(clues.numbers(column).first())));
   }
 

@@ -169,22 +169,27 @@ final class NumberConverter implements CellConverter {
     if (!isLow && (field.maximum() == null || value <= field.maximum())) {
       return value;
     }
-    String unit = field.unit() == null ? "" : " " + field.unit().symbol();
+    String unit = field.unit() == null ? "" : behind(field.unit());
     String limit = PlainText.of(isLow ? field.minimum() : field.maximum()) + unit;
     boolean isOwn = PlainNumber.parse(said) == value;
     judge.fault(
         field,
         text,
         IntakeRule.OUT_OF_RANGE,
-        "%s%s is %s than %s, the %s possible."
+        "%s%s is %s than %s, the %s possible. Correct %s."
             .formatted(
                 Shown.value(text),
                 isOwn ? "" : " (" + PlainText.rounded(value) + unit + ")",
                 isLow ? "less" : "more",
                 limit,
-                isLow ? "least" : "most"),
+                isLow ? "least" : "most",
+                field.unit() == null ? "the number" : "the number or its unit"),
         perhapsMetric(value, text));
     return null;
+  }
+
+  private static String behind(Unit unit) {
+    return unit == Unit.DEGREE ? unit.symbol() : " " + unit.symbol();
   }
 
   /** Millimeters in a column of inches are the usual mistake. */
@@ -205,8 +210,11 @@ final class NumberConverter implements CellConverter {
     if (field.unit() == null) {
       return "Expected a number.";
     }
-    return "Expected a number of %s, or one followed by its unit (%s)."
-        .formatted(field.unit().plural(), unitsLike(field.unit()));
+    String like = unitsLike(field.unit());
+    return like.equals(field.unit().symbol())
+        ? "Expected a number of %s.".formatted(field.unit().plural())
+        : "Expected a number of %s, or one followed by its unit (%s)."
+            .formatted(field.unit().plural(), like);
   }
 
   /** Signs of all units that measure the same. */

@@ -42,17 +42,17 @@ final class TwoIdFaults {
 
   void plant() {
     Sheet orrenby = book.sheet(ORRENBY, Table.INSTALLS, "");
-    list(book.sheet(BRACKWEN, Table.INSTALLS, ""), orrenby, "HELP-03", 0, row -> true);
+    list(book.sheet(BRACKWEN, Table.INSTALLS, ""), orrenby, "RD-H03", 0, row -> true);
     list(orrenby, book.sheet(TESSARBY, Table.INSTALLS, "Installs 2019"), "W-19", 3, in(2019));
     list(orrenby, book.sheet(TESSARBY, Table.INSTALLS, "Installs 2023"), "W-23", -2, in(2023));
     Row fen =
         list(
             book.sheet(LOWMARROW, Table.INSTALLS, "csv"),
             book.sheet(QUARRINDALE, Table.INSTALLS, ""),
-            "FEN-1",
+            "QF-01",
             0,
             row -> book.visits(row.text("device_id")) >= 4);
-    seenTwice(fen, "FEN-1");
+    seenTwice(fen, "QF-01");
   }
 
   private static Predicate<Row> in(int year) {
