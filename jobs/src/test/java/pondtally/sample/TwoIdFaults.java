@@ -34,7 +34,7 @@ final class TwoIdFaults {
             .collect(Collectors.toSet());
   }
 
-  /** One design, in place to the end, and no other of the same kind put in beside it. */
+  /** One design, in place to the end. */
   private static boolean isSteady(History history) {
     return history.retiredOn() == null
         && history.visits().stream().noneMatch(visit -> visit.design() != null);
