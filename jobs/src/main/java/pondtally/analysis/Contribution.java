@@ -1,10 +1,5 @@
 package pondtally.analysis;
 
-import java.io.DataInput;
-import java.io.DataOutput;
-import java.io.IOException;
-import java.io.Serializable;
-import java.util.Comparator;
 import pondtally.record.Origin;
 
 /**
@@ -31,75 +26,27 @@ public record Contribution(
     String year,
     String part,
     ContributionGroups groups)
-    implements Comparable<Contribution>, Serializable {
-
-  private static final Comparator<String> TEXT = Comparator.nullsFirst(Comparator.naturalOrder());
-  private static final Comparator<Contribution> ORDER =
-      Comparator.comparing((Contribution c) -> c.subject().code())
-          .thenComparing(Contribution::siteId, TEXT)
-          .thenComparing(Contribution::deviceId, TEXT)
-          .thenComparing(Contribution::year, TEXT)
-          .thenComparingInt(Contribution::day)
-          .thenComparing(Contribution::part, TEXT)
-          .thenComparing(Contribution::origin)
-          .thenComparingDouble(Contribution::amount)
-          .thenComparing(c -> String.join("\u0000", c.groups().cells()));
+    implements Comparable<Contribution> {
 
   /** By subject, site, device, year, day, part and place in the files. */
   @Override
   public int compareTo(Contribution other) {
-    return ORDER.compare(this, other);
+    int order = subject.code().compareTo(other.subject.code());
+    order = order != 0 ? order : compare(siteId, other.siteId);
+    order = order != 0 ? order : compare(deviceId, other.deviceId);
+    order = order != 0 ? order : compare(year, other.year);
+    order = order != 0 ? order : Integer.compare(day, other.day);
+    order = order != 0 ? order : compare(part, other.part);
+    order = order != 0 ? order : origin.compareTo(other.origin);
+    order = order != 0 ? order : Double.compare(amount, other.amount);
+    return order != 0 ? order : groups.compareTo(other.groups);
   }
 
-  /** Writes it so that {@link #read} gives it back. */
-  public void write(DataOutput out) throws IOException {
-    out.writeByte(subject.ordinal());
-    writeText(out, siteId);
-    writeText(out, deviceId);
-    out.writeDouble(amount);
-    out.writeInt(origin.file());
-    out.writeInt(origin.sheet());
-    out.writeInt(origin.row());
-    out.writeInt(day);
-    writeText(out, year);
-    writeText(out, part);
-    for (String group : groups.cells()) {
-      out.writeUTF(group);
+  /** Null first. */
+  private static int compare(String a, String b) {
+    if (a == null || b == null) {
+      return Boolean.compare(a != null, b != null);
     }
-  }
-
-  /** What {@link #write} wrote. */
-  public static Contribution read(DataInput in) throws IOException {
-    ContributionSubject subject = ContributionSubject.values()[in.readByte()];
-    String siteId = readText(in);
-    String deviceId = readText(in);
-    double amount = in.readDouble();
-    Origin origin = new Origin(in.readInt(), in.readInt(), in.readInt(), false);
-    int day = in.readInt();
-    String year = readText(in);
-    String part = readText(in);
-    String[] groups = new String[ContributionGroups.COUNT];
-    for (int i = 0; i < groups.length; i++) {
-      groups[i] = in.readUTF();
-    }
-    return new Contribution(
-        subject,
-        siteId,
-        deviceId,
-        amount,
-        origin,
-        day,
-        year,
-        part,
-        ContributionGroups.ofCells(groups));
-  }
-
-  private static void writeText(DataOutput out, String text) throws IOException {
-    out.writeUTF(text == null ? "" : text);
-  }
-
-  private static String readText(DataInput in) throws IOException {
-    String text = in.readUTF();
-    return text.isEmpty() ? null : text;
+    return a.compareTo(b);
   }
 }

@@ -1,6 +1,6 @@
 package pondtally.analysis;
 
-import java.io.Serializable;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import pondtally.analysis.GroupKey.Grouping;
  *
  * @param cells one text a grouping, in the order of {@link #GROUPINGS}; empty: not divided
  */
-public record ContributionGroups(List<String> cells) implements Serializable {
+public record ContributionGroups(List<String> cells) implements Comparable<ContributionGroups> {
 
   /** The groupings, in the order of the table's columns. */
   public static final List<Grouping> GROUPINGS =
@@ -24,8 +24,6 @@ public record ContributionGroups(List<String> cells) implements Serializable {
           Grouping.COHORT,
           Grouping.BUILD,
           Grouping.SETTING);
-
-  static final int COUNT = 7;
 
   /** In no group but that of all. */
   static final ContributionGroups NONE = ofCells(new String[] {"", "", "", "", "", "", ""});
@@ -47,5 +45,11 @@ public record ContributionGroups(List<String> cells) implements Serializable {
     return of(
         List.of(
             new GroupKey(Grouping.WATERSHED, watershed), new GroupKey(Grouping.SETTING, setting)));
+  }
+
+  /** By the cells, one after another. */
+  @Override
+  public int compareTo(ContributionGroups other) {
+    return Arrays.compare(cells.toArray(String[]::new), other.cells.toArray(String[]::new));
   }
 }

@@ -9,6 +9,8 @@ import pondtally.record.Origin;
 final class ContributionSink {
 
   private final Consumer<Contribution> into;
+  private List<GroupKey> lastKeys;
+  private ContributionGroups lastGroups;
 
   ContributionSink(Consumer<Contribution> into) {
     this.into = into;
@@ -33,7 +35,7 @@ final class ContributionSink {
             0,
             year,
             part,
-            ContributionGroups.of(keys)));
+            groups(keys)));
   }
 
   /** What a row adds to a figure of a site, a pond or a property. */
@@ -69,6 +71,15 @@ final class ContributionSink {
             null,
             funder,
             ContributionGroups.NONE));
+  }
+
+  /** The contributions of a device come one after another. */
+  private ContributionGroups groups(List<GroupKey> keys) {
+    if (keys != lastKeys) {
+      lastKeys = keys;
+      lastGroups = ContributionGroups.of(keys);
+    }
+    return lastGroups;
   }
 
   private void add(Contribution contribution) {

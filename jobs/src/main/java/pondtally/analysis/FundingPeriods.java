@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -9,7 +10,9 @@ import pondtally.record.Budget;
 import pondtally.stats.ExactSum;
 
 /** The budget periods of each funder: what was awarded, and which of them a day belongs to. */
-final class FundingPeriods {
+final class FundingPeriods implements Serializable {
+
+  private static final long serialVersionUID = 1;
 
   /**
    * A funder's period.
@@ -17,7 +20,8 @@ final class FundingPeriods {
    * @param from first day, days since 1970-01-01; null: outside every budget period
    * @param to last day, days since 1970-01-01; null likewise
    */
-  record Period(String funder, Integer from, Integer to) implements Comparable<Period> {
+  record Period(String funder, Integer from, Integer to)
+      implements Comparable<Period>, Serializable {
 
     private static final Comparator<Integer> DAY = Comparator.nullsFirst(Comparator.naturalOrder());
     private static final Comparator<Period> ORDER =

@@ -154,6 +154,11 @@ public final class LifeTally implements Serializable {
     return new TreeMap<>(lives);
   }
 
+  /** Whether a group has any lives. */
+  boolean has(GroupKey key) {
+    return lives.containsKey(key);
+  }
+
   /**
    * At risk, first failures (of any cause) and censored or retired by age in days; the group must
    * have lives.

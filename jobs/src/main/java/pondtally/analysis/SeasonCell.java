@@ -55,6 +55,11 @@ record SeasonCell(
     return width * (int) Math.round(days / width);
   }
 
+  /** Whether another has the same watershed and pipe type. */
+  boolean isBeside(SeasonCell other) {
+    return watershed.equals(other.watershed) && pipe.equals(other.pipe);
+  }
+
   @Override
   public int compareTo(SeasonCell other) {
     int order = watershed.compareTo(other.watershed);

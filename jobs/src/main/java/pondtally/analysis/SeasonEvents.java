@@ -1,6 +1,6 @@
 package pondtally.analysis;
 
-import java.util.List;
+import java.util.Arrays;
 
 /** Visits, repairs and replacements of a cell's devices, and what they cost in each draw. */
 final class SeasonEvents {
@@ -19,56 +19,71 @@ final class SeasonEvents {
     this.visits = course.visits(cell, SeasonForecast.horizonDays());
   }
 
-  void addTo(List<SeasonSums> sums) {
+  void addTo(SeasonSums sums) {
     double[] logAges = course.logAges(cell, visits);
+    int[] years = new int[visits];
+    Arrays.setAll(years, k -> SeasonForecast.year(course.day(cell, k)));
     for (int draw = 0; draw < SeasonFits.DRAWS; draw++) {
-      double[] found = course.found(cell, logAges, draw);
-      for (int k = 0; k < visits; k++) {
-        add(k, draw, found[k], sums);
-      }
+      add(draw, course.found(cell, logAges, draw), years, sums);
     }
   }
 
-  private void add(int visit, int draw, double found, List<SeasonSums> sums) {
-    int year = SeasonForecast.year(course.day(cell, visit));
-    // A device that stands failed is mended for certain, but its failure is one of the past.
-    double mended = cell.failed() && visit == 0 ? 1 : found;
-    double mean = units.visit() == null ? 0 : meanUsd(draw, mended);
-    double variance = units.visit() == null ? 0 : varianceUsd(draw, mended);
-    for (SeasonSums sum : sums) {
-      sum.addFound(year, draw, count, found);
-      sum.addCost(year, draw, count * mean, count * variance);
+  private void add(int draw, double[] found, int[] years, SeasonSums sums) {
+    Usd usd = units.visit() == null ? null : usd(draw);
+    for (int k = 0; k < visits; k++) {
+      // A device that stands failed is mended for certain, but its failure is one of the past.
+      double mended = cell.failed() && k == 0 ? 1 : found[k];
+      sums.addFound(years[k], draw, count, found[k]);
+      if (usd != null) {
+        sums.addCost(years[k], draw, count * usd.mean(mended), count * usd.variance(mended));
+      }
       if (draw == 0) {
-        sum.addVisit(year, count);
-        sum.addWork(
-            year,
-            count * mended * (1 - units.replacedShare()),
-            count * mended * units.replacedShare(),
-            count * hours(mended));
+        addWork(years[k], mended, sums);
       }
     }
   }
 
-  private double meanUsd(int draw, double mended) {
-    return units.visit().meanUsd()[draw] + mended * extraUsd(draw);
+  private void addWork(int year, double mended, SeasonSums sums) {
+    double replaced = mended * units.replacedShare();
+    sums.addVisit(year, count);
+    sums.addWork(
+        year,
+        count * mended * (1 - units.replacedShare()),
+        count * replaced,
+        count * hours(mended));
   }
 
-  /** What a failure costs beyond a plain visit, on average. */
-  private double extraUsd(int draw) {
-    double share = units.replacedShare();
-    return (1 - share) * units.repair().meanUsd()[draw]
-        + share * units.replacement().meanUsd()[draw]
-        - units.visit().meanUsd()[draw];
+  /**
+   * Dollars of a visit in one draw, which mends with some chance.
+   *
+   * @param plain mean of a visit that mends nothing
+   * @param extra what mending costs beyond it, on average
+   * @param plainSquare mean square of a visit that mends nothing
+   * @param mendedSquare mean square of one that mends
+   */
+  private record Usd(double plain, double extra, double plainSquare, double mendedSquare) {
+
+    double mean(double mended) {
+      return plain + mended * extra;
+    }
+
+    /** Which kind of visit it is, and how costs vary within the kind. */
+    double variance(double mended) {
+      double mean = mean(mended);
+      return (1 - mended) * plainSquare + mended * mendedSquare - mean * mean;
+    }
   }
 
-  /** Variance of one visit's cost: which kind it is, and how costs vary within the kind. */
-  private double varianceUsd(int draw, double mended) {
+  private Usd usd(int draw) {
     double share = units.replacedShare();
-    double mean = meanUsd(draw, mended);
-    return (1 - mended) * square(units.visit(), draw)
-        + mended * (1 - share) * square(units.repair(), draw)
-        + mended * share * square(units.replacement(), draw)
-        - mean * mean;
+    double plain = units.visit().meanUsd()[draw];
+    double repaired = units.repair().meanUsd()[draw];
+    double replaced = units.replacement().meanUsd()[draw];
+    return new Usd(
+        plain,
+        (1 - share) * repaired + share * replaced - plain,
+        square(units.visit(), draw),
+        (1 - share) * square(units.repair(), draw) + share * square(units.replacement(), draw));
   }
 
   private static double square(SeasonUnit unit, int draw) {

@@ -80,16 +80,37 @@ public final class SeasonForecast {
   private static SeasonForecast of(
       List<WorklistDevice> devices, SeasonTally tally, AnalysisSettings settings) {
     SeasonForecast forecast = new SeasonForecast(tally, settings);
-    // Cells come by watershed: its sums are turned into rows, and let go, when the next begins.
-    String watershed = null;
-    for (Map.Entry<SeasonCell, Long> cell : SeasonCell.count(devices, settings).entrySet()) {
-      if (watershed != null && !watershed.equals(cell.getKey().watershed())) {
-        forecast.close(new GroupKey(Grouping.WATERSHED, watershed));
+    // Cells come by watershed and pipe type: what has the same of both is added up first, and a
+    // watershed's sums are turned into rows, and let go, when the next begins.
+    SeasonCell first = null;
+    SeasonSums part = null;
+    for (Map.Entry<SeasonCell, Long> entry : SeasonCell.count(devices, settings).entrySet()) {
+      SeasonCell cell = entry.getKey();
+      if (first == null || !cell.isBeside(first)) {
+        forecast.end(first, part);
+        if (first != null && !first.watershed().equals(cell.watershed())) {
+          forecast.close(new GroupKey(Grouping.WATERSHED, first.watershed()));
+        }
+        first = cell;
+        part = new SeasonSums();
       }
-      watershed = cell.getKey().watershed();
-      forecast.add(cell.getKey(), cell.getValue());
+      forecast.add(cell, entry.getValue(), part);
     }
+    forecast.end(first, part);
     return forecast;
+  }
+
+  /** Adds a part to the groups that it is in. */
+  private void end(SeasonCell first, SeasonSums part) {
+    if (first != null) {
+      for (GroupKey key :
+          List.of(
+              GroupKey.ALL,
+              new GroupKey(Grouping.PIPE, first.pipe()),
+              new GroupKey(Grouping.WATERSHED, first.watershed()))) {
+        sums.computeIfAbsent(key, k -> new SeasonSums()).merge(part);
+      }
+    }
   }
 
   private void close() {
@@ -103,20 +124,13 @@ public final class SeasonForecast {
     }
   }
 
-  private void add(SeasonCell cell, long count) {
+  private void add(SeasonCell cell, long count, SeasonSums into) {
     GroupKey pipe = new GroupKey(Grouping.PIPE, cell.pipe());
-    List<SeasonSums> into = new ArrayList<>();
-    for (GroupKey key :
-        List.of(GroupKey.ALL, pipe, new GroupKey(Grouping.WATERSHED, cell.watershed()))) {
-      into.add(sums.computeIfAbsent(key, k -> new SeasonSums()));
-    }
     SeasonUnits unit =
         units.computeIfAbsent(cell.pipe(), p -> SeasonUnits.of(tally, pipe, settings.seed()));
     SeasonFit fit = fits.of(pipe).orElse(null);
-    for (SeasonSums sum : into) {
-      sum.addDevices(count, cell.failed());
-      sum.addUnits(fit, unit);
-    }
+    into.addDevices(count, cell.failed());
+    into.addUnits(fit, unit);
     if (fit == null) {
       addVisits(cell, count, into);
     } else {
@@ -130,11 +144,10 @@ public final class SeasonForecast {
     }
   }
 
-  private void addVisits(SeasonCell cell, long count, List<SeasonSums> into) {
+  private void addVisits(SeasonCell cell, long count, SeasonSums into) {
     int every = settings.rules().revisitEveryDays();
     for (double day = cell.firstVisit(); day <= HORIZON; day += every) {
-      int year = year(day);
-      into.forEach(sum -> sum.addVisit(year, count));
+      into.addVisit(year(day), count);
     }
   }
 

@@ -69,6 +69,33 @@ final class SeasonSums {
     hours[year] += hoursTaken;
   }
 
+  /** Adds the sums of a part of the group. */
+  void merge(SeasonSums part) {
+    for (int year = 0; year < YEARS; year++) {
+      merge(failures[year], part.failures[year]);
+      merge(spread[year], part.spread[year]);
+      merge(cost[year], part.cost[year]);
+      merge(costSpread[year], part.costSpread[year]);
+    }
+    merge(visits, part.visits);
+    merge(hours, part.hours);
+    merge(repairs, part.repairs);
+    merge(replacements, part.replacements);
+    fits.addAll(part.fits);
+    borrowed.addAll(part.borrowed);
+    devices += part.devices;
+    failed += part.failed;
+    costKnown &= part.costKnown;
+    hoursKnown &= part.hoursKnown;
+    fitted &= part.fitted;
+  }
+
+  private static void merge(double[] into, double[] more) {
+    for (int i = 0; i < into.length; i++) {
+      into[i] += more[i];
+    }
+  }
+
   /** Failures expected in a year (from 0), at the estimates. */
   double expected(int year) {
     return failures[year][0];

@@ -75,7 +75,7 @@ public final class TestAnalysis {
       for (GroupKey pipe : pipes) {
         GroupKey both =
             new GroupKey(Grouping.PIPE_IN_WATERSHED, watershed.group() + " / " + pipe.group());
-        tables.add(tally.lives().containsKey(both) ? tally.failures(both) : RiskTable.empty());
+        tables.add(tally.has(both) ? tally.failures(both) : RiskTable.empty());
       }
       strata.put(watershed.group(), tables);
     }

@@ -25,6 +25,7 @@ final class Session implements AutoCloseable {
   }
 
   static Session local(int cores) {
+    StoppedThreads.endQuietly();
     try {
       Path scratch = Files.createTempDirectory("pondtally-");
       SparkConf conf =

@@ -57,6 +57,7 @@ final class HeadingSearch {
         .anyMatch(
             row ->
                 TableSchema.all().stream()
+                    .filter(table -> Headings.canTell(table, row))
                     .anyMatch(table -> Headings.of(table, row, map).isTelling()));
   }
 
@@ -112,6 +113,7 @@ final class HeadingSearch {
     return byName.flatMap(
         table ->
             rows.stream()
+                .filter(row -> Headings.canTell(table, row))
                 .map(row -> Headings.of(table, row, map))
                 .filter(Headings::isTelling)
                 .max(Comparator.comparingInt(Headings::score)));
@@ -121,8 +123,8 @@ final class HeadingSearch {
   private Optional<Headings> byHeadings(RawRow row) {
     List<Headings> best = new ArrayList<>();
     for (TableSchema table : TableSchema.all()) {
-      Headings headings = Headings.of(table, row, map);
-      if (headings.isComplete() && headings.isTelling()) {
+      Headings headings = Headings.canTell(table, row) ? Headings.of(table, row, map) : null;
+      if (headings != null && headings.isComplete() && headings.isTelling()) {
         if (!best.isEmpty() && best.get(0).score() < headings.score()) {
           best.clear();
         }

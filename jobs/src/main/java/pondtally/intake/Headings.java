@@ -36,6 +36,11 @@ record Headings(
     return new Headings(table, row, map, matched, ownNames, isComplete(table, fields));
   }
 
+  /** Whether a row of so many cells can tell the table at all; it is quick. */
+  static boolean canTell(TableSchema table, RawRow row) {
+    return cells(row) <= 2 * table.fields().size();
+  }
+
   private static boolean isComplete(TableSchema table, Set<String> fields) {
     for (FieldSchema field : table.fields()) {
       if (field.required() && !fields.contains(field.name())) {
@@ -52,10 +57,14 @@ record Headings(
 
   /** Whether enough of the row's cells are headings for the row to tell its table by itself. */
   boolean isTelling() {
+    return matched >= 2 && matched * 2 >= cells(row);
+  }
+
+  private static int cells(RawRow row) {
     int cells = 0;
     for (int i = 0; i < row.width; i++) {
       cells += Blank.clean(row.cell(i)).isEmpty() ? 0 : 1;
     }
-    return matched >= 2 && matched * 2 >= cells;
+    return cells;
   }
 }

@@ -49,6 +49,7 @@ public enum IntakeRule implements Code {
   LOST_LEADING_ZERO("lost-leading-zero", "A hydrologic unit code has an odd number of digits."),
   RAGGED_ROW("ragged-row", "The row has more or fewer cells than there are headings."),
   STRAY_QUOTE("stray-quote", "A quotation mark is not closed, or stands inside a cell."),
+  LONG_CELL("long-cell", "A cell is longer than a workbook's cell can be; it was not read."),
   TOTALS_ROW("totals-row", "The row holds totals, not a record."),
   REPEATED_HEADING("repeated-heading", "The headings once more, below the first row of data."),
   REPEATED_YEAR("repeated-year", "The price index of a year stands there twice.");

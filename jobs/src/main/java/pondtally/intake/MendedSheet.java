@@ -93,6 +93,7 @@ final class MendedSheet implements SheetSource {
       String after = i < fix.cells().size() ? fix.cells().get(i) : "";
       if (!FixPrint.same(before, after)) {
         row.set(i, after, false);
+        row.cutColumn = row.cutColumn == i ? -1 : row.cutColumn;
         mended.add(new MendedCell(i, before, after, fix.where()));
       }
     }

@@ -15,6 +15,9 @@ final class RawRow {
   /** Whether a quotation mark was unclosed or stood where none may stand. */
   boolean hasStrayQuote;
 
+  /** Column of a cell that is longer than is read; -1: there is none. */
+  int cutColumn = -1;
+
   /** Cells that a list of corrected rows replaced. */
   List<MendedCell> mended = List.of();
 
@@ -26,6 +29,7 @@ final class RawRow {
     number = rowNumber;
     width = 0;
     hasStrayQuote = false;
+    cutColumn = -1;
     mended = List.of();
   }
 
@@ -79,6 +83,7 @@ final class RawRow {
     copy.number = number;
     copy.width = width;
     copy.hasStrayQuote = hasStrayQuote;
+    copy.cutColumn = cutColumn;
     copy.mended = mended;
     copy.cells = cells.clone();
     copy.numeric = numeric.clone();

@@ -53,6 +53,7 @@ final class Separator {
       row.add(cell);
     }
     return TableSchema.all().stream()
+        .filter(table -> Headings.canTell(table, row))
         .map(table -> Headings.of(table, row, SheetMap.NONE))
         .filter(Headings::isTelling)
         .mapToInt(Headings::matched)

@@ -9,7 +9,9 @@ import org.xml.sax.helpers.DefaultHandler;
 /** The texts that the cells of a workbook share, without their formats and readings aloud. */
 final class SharedTexts extends DefaultHandler {
 
-  private static final int LONGEST_TEXT = 100_000;
+  /** A longer text is not read to its end; a cell holds 32,767 characters at most. */
+  static final int LONGEST = 100_000;
+
   private static final long MOST_CHARACTERS = 100_000_000;
 
   private final List<String> texts = new ArrayList<>();
@@ -40,7 +42,7 @@ final class SharedTexts extends DefaultHandler {
 
   @Override
   public void characters(char[] characters, int start, int length) {
-    if (isInText && text.length() < LONGEST_TEXT) {
+    if (isInText && text.length() <= LONGEST) {
       text.append(characters, start, length);
     }
   }

@@ -8,6 +8,11 @@ import pondtally.schema.TableSchema;
 /** Reads the rows below the headings: each is converted, judged, and handed on or set aside. */
 final class SheetBody {
 
+  private static final int SHOWN = 60;
+  private static final String LONG =
+      "A cell holds more than 100,000 characters, so the row was not read. Expected 32,767 at most,"
+          + " which is what a cell of a workbook can hold.";
+
   private final String partner;
   private final boolean isText;
   private final RowJudge judge;
@@ -60,7 +65,10 @@ final class SheetBody {
       setAside++;
       return;
     }
-    if (row.width != binding.width() || row.hasStrayQuote) {
+    if (row.cutColumn >= 0) {
+      judge.setRowAside(
+          IntakeRule.LONG_CELL, row.cell(row.cutColumn).substring(0, SHOWN) + "…", LONG);
+    } else if (row.width != binding.width() || row.hasStrayQuote) {
       shape(row);
     }
     if (!judge.isSetAside()) {

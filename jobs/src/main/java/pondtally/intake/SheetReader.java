@@ -56,7 +56,7 @@ final class SheetReader {
     if (broken == null && (isEmpty || isExplanation())) {
       return Optional.empty();
     }
-    RowCounts counts = account();
+    RowCounts counts = broken != null && lastRow == 0 ? Unread.nothing() : account();
     if (notes != null) {
       new SheetNoteReport(judge, headings, binding).report(notes);
     }
@@ -156,8 +156,11 @@ final class SheetReader {
         null,
         Severity.SET_ASIDE,
         IntakeRule.FILE_UNREADABLE,
-        "Reading stopped after row %s: %s. Rows below it are not counted. Save the file anew and run again."
-            .formatted(lastRow, broken.getMessage()),
+        lastRow == 0
+            ? "This %s cannot be read: %s. Nothing of it is counted."
+                .formatted(source.isText() ? "file" : "sheet", broken.getMessage())
+            : "Reading stopped after row %s: %s. Rows below it are not counted. Save the file anew and run again."
+                .formatted(lastRow, broken.getMessage()),
         "");
   }
 

@@ -15,7 +15,6 @@ import org.xml.sax.helpers.DefaultHandler;
 final class SheetXml extends DefaultHandler {
 
   private static final int LAST_COLUMN = 16_383;
-  private static final int LONGEST_TEXT = 100_000;
 
   private final XlsxBook book;
   private final Consumer<RawRow> rows;
@@ -71,7 +70,7 @@ final class SheetXml extends DefaultHandler {
 
   @Override
   public void characters(char[] characters, int start, int length) {
-    if (isInText && text.length() < LONGEST_TEXT) {
+    if (isInText && text.length() <= SharedTexts.LONGEST) {
       text.append(characters, start, length);
     }
   }
@@ -121,6 +120,9 @@ final class SheetXml extends DefaultHandler {
             "cell %s%s stands there twice".formatted(ColumnLetters.of(column), rowNumber));
       }
       put(text.toString());
+      if (row.cell(column).length() > SharedTexts.LONGEST) {
+        row.cutColumn = column;
+      }
     }
   }
 

@@ -17,6 +17,11 @@ final class Unread {
     return new RowCounts(rows, 0, 0, rows, 0);
   }
 
+  /** The account of what could not be opened. */
+  static RowCounts nothing() {
+    return allSetAside(0);
+  }
+
   private static String rows(long rows) {
     return rows == 1 ? "1 row" : rows + " rows";
   }

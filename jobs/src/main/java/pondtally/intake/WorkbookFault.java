@@ -49,6 +49,11 @@ final class WorkbookFault {
       return new IOException(
           "it is saved as \"Strict Open XML\". Save it as an ordinary .xlsx workbook", fault);
     }
+    if (said.contains("DOCTYPE")) {
+      return new IOException(
+          "it declares entities (DOCTYPE), which no workbook does and which may be meant to do harm",
+          fault);
+    }
     if (said.contains("Zip bomb")) {
       return new IOException("it unpacks to far more than a workbook should", fault);
     }

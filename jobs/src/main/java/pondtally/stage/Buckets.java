@@ -14,13 +14,15 @@ final class Buckets {
     sinks = new ByteSink[partitions];
   }
 
-  /** Adds a record to the partition of {@code key}. */
-  void add(String key, Sourced record) {
+  /** Adds a record to the partition of {@code key}; returns how many bytes it takes. */
+  int add(String key, Sourced record) {
     int bucket = Math.floorMod(key.hashCode(), sinks.length);
     if (sinks[bucket] == null) {
       sinks[bucket] = new ByteSink();
     }
+    int before = sinks[bucket].size();
     RecordCodec.write(record, sinks[bucket]);
+    return sinks[bucket].size() - before;
   }
 
   /** The filled partitions with their number. */

@@ -13,6 +13,10 @@ final class ByteSink {
     return size == 0;
   }
 
+  int size() {
+    return size;
+  }
+
   byte[] toBytes() {
     return Arrays.copyOf(bytes, size);
   }

@@ -69,12 +69,14 @@ public final class CheckStage {
   /** What was noticed, and where every row ended. */
   public static IssueBook run(
       Inputs inputs, JavaRDD<ClusterRecords> clusters, CheckSettings settings) {
+    Progress.now(Progress.Step.COUNTING);
     Part all =
         clusters
             .coalesce(clusters.context().defaultParallelism())
-            .mapPartitions(part -> List.of(check(part, settings)).iterator())
+            .mapPartitions(part -> List.of(new Handover<>(check(part, settings))).iterator())
             .collect()
             .stream()
+            .map(Handover::value)
             .reduce(Part.empty(), Part::merge);
     ProgramChecks.Checked program =
         ProgramChecks.check(

@@ -1,61 +1,84 @@
 package pondtally.stage;
 
+import java.io.BufferedInputStream;
+import java.io.DataInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.stream.Stream;
 import pondtally.analysis.Contribution;
-import pondtally.analysis.ContributionProgram;
-import pondtally.check.SheetReport;
-import pondtally.intake.InputFile;
 import pondtally.table.TableFile;
 import pondtally.table.TableFileWriter;
 
-/** The file of the result table {@code contributions}, joined from the runs that tasks wrote. */
+/**
+ * The file of the result table {@code contributions}, joined from the runs that tasks wrote, one
+ * block of each in memory.
+ */
 final class ContributionFile {
 
   private static final String NAME = "contributions";
-  private static final int LEADING_CELLS = 11;
 
-  private record Place(int file, int sheet) {}
-
-  private final List<InputFile> files;
-  private final Map<Place, String> sheets = new HashMap<>();
-  private final ContributionProgram program;
-
-  private ContributionFile(Inputs inputs, ContributionProgram program) {
-    this.files = inputs.files();
-    this.program = program;
-    for (SheetReport report : inputs.reports()) {
-      sheets.put(new Place(report.file(), report.sheet()), report.sheetName());
-    }
-  }
+  private ContributionFile() {}
 
   /**
    * Writes the table into {@code tables} and removes the folder of runs.
    *
    * @param runs names of the runs in {@code folder}
+   * @param ofProgram contributions that no task knows
    */
   static TableFile write(
-      Path tables, Path folder, List<String> runs, Inputs inputs, ContributionProgram program) {
-    ContributionFile file = new ContributionFile(inputs, program);
+      Path tables,
+      Path folder,
+      List<String> runs,
+      ContributionLines lines,
+      List<Contribution> ofProgram) {
     List<String> all = new ArrayList<>(runs);
+    try (ContributionRuns own = new ContributionRuns(folder, lines)) {
+      own.add(new ArrayList<>(ofProgram));
+      own.close();
+      all.addAll(own.runs());
+    }
     try (TableFileWriter out = TableFileWriter.open(tables, NAME)) {
-      try (ContributionRuns own = new ContributionRuns(folder)) {
-        program.contributions().forEach(own::add);
-        own.close();
-        all.addAll(own.runs());
-      }
-      ContributionRuns.merge(folder, all, row -> out.row(file.cells(row)));
+      join(folder, all, out);
       delete(folder);
       return out.written();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void join(Path folder, List<String> runs, TableFileWriter into)
+      throws IOException {
+    PriorityQueue<Run> heads = new PriorityQueue<>();
+    try {
+      for (String name : runs) {
+        Run run = new Run(folder.resolve(name));
+        if (run.next()) {
+          heads.add(run);
+        }
+      }
+      ContributionBlock last = null;
+      while (!heads.isEmpty()) {
+        Run least = heads.remove();
+        if (last != null && last.compareTo(least.head) == 0) {
+          throw new IllegalStateException(
+              "two clusters hold %s of site %s".formatted(last.subject(), last.siteId()));
+        }
+        last = least.head;
+        into.rows(last.lines(), last.rows());
+        if (least.next()) {
+          heads.add(least);
+        }
+      }
+    } finally {
+      for (Run run : heads) {
+        run.in.close();
+      }
     }
   }
 
@@ -69,24 +92,30 @@ final class ContributionFile {
     Files.delete(folder);
   }
 
-  private Object[] cells(Contribution row) {
-    InputFile file = files.get(row.origin().file());
-    List<String> groups = row.groups().cells();
-    Object[] cells = new Object[LEADING_CELLS + groups.size()];
-    cells[0] = row.subject().code();
-    cells[1] = row.siteId();
-    cells[2] = row.deviceId();
-    cells[3] = row.amount();
-    cells[4] = row.subject().unit();
-    cells[5] = file.partner();
-    cells[6] = file.path();
-    cells[7] = sheets.get(new Place(row.origin().file(), row.origin().sheet()));
-    cells[8] = row.origin().row();
-    cells[9] = program.year(row);
-    cells[10] = row.part();
-    for (int i = 0; i < groups.size(); i++) {
-      cells[LEADING_CELLS + i] = groups.get(i).isEmpty() ? null : groups.get(i);
+  private static final class Run implements Comparable<Run> {
+    private final DataInputStream in;
+    private ContributionBlock head;
+
+    Run(Path file) throws IOException {
+      in =
+          new DataInputStream(
+              new BufferedInputStream(Files.newInputStream(file), ContributionRuns.BUFFER_BYTES));
     }
-    return cells;
+
+    /** Reads the next block; at the end closes the file. */
+    private boolean next() throws IOException {
+      try {
+        head = ContributionBlock.read(in);
+        return true;
+      } catch (EOFException e) {
+        in.close();
+        return false;
+      }
+    }
+
+    @Override
+    public int compareTo(Run other) {
+      return head.compareTo(other.head);
+    }
   }
 }

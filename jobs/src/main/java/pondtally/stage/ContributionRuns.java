@@ -1,39 +1,64 @@
 package pondtally.stage;
 
-import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
-import java.io.DataInputStream;
 import java.io.DataOutputStream;
-import java.io.EOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.PriorityQueue;
 import pondtally.analysis.Contribution;
 
 /**
- * Contributions on their way to one sorted file: each task writes sorted runs of limited length
- * into a folder that all can reach, and the runs are merged in order, one row of each in memory.
+ * Contributions on their way to one sorted file: each task makes rows of text, site by site, and
+ * writes sorted runs of limited size into a folder that all can reach. {@link ContributionFile}
+ * joins them.
  */
 final class ContributionRuns implements AutoCloseable {
 
-  private static final int RUN_LENGTH = 100_000;
-  private static final int BUFFER_BYTES = 1 << 16;
+  private static final long RUN_BYTES = 48L << 20;
+  static final int BUFFER_BYTES = 1 << 16;
 
   private final Path folder;
-  private final List<Contribution> waiting = new ArrayList<>();
+  private final ContributionLines lines;
+  private final List<ContributionBlock> waiting = new ArrayList<>();
   private final List<String> runs = new ArrayList<>();
+  private long waitingBytes;
 
-  ContributionRuns(Path folder) {
+  ContributionRuns(Path folder, ContributionLines lines) {
     this.folder = folder;
+    this.lines = lines;
   }
 
-  void add(Contribution contribution) {
-    waiting.add(contribution);
-    if (waiting.size() == RUN_LENGTH) {
+  /** Adds all the contributions of some sites, in any order; they get sorted. */
+  void add(List<Contribution> contributions) {
+    contributions.sort(null);
+    int from = 0;
+    for (int to = 1; to <= contributions.size(); to++) {
+      if (to == contributions.size()
+          || !isTogether(contributions.get(from), contributions.get(to))) {
+        add(block(contributions.subList(from, to)));
+        from = to;
+      }
+    }
+  }
+
+  private static boolean isTogether(Contribution a, Contribution b) {
+    return a.subject() == b.subject()
+        && (a.siteId() == null ? b.siteId() == null : a.siteId().equals(b.siteId()));
+  }
+
+  private ContributionBlock block(List<Contribution> rows) {
+    Contribution first = rows.get(0);
+    String site = first.siteId() == null ? "" : first.siteId();
+    return new ContributionBlock(first.subject().code(), site, rows.size(), lines.of(rows));
+  }
+
+  private void add(ContributionBlock block) {
+    waiting.add(block);
+    waitingBytes += block.lines().length;
+    if (waitingBytes > RUN_BYTES) {
       close();
     }
   }
@@ -55,8 +80,8 @@ final class ContributionRuns implements AutoCloseable {
       try (DataOutputStream out =
           new DataOutputStream(
               new BufferedOutputStream(Files.newOutputStream(run), BUFFER_BYTES))) {
-        for (Contribution contribution : waiting) {
-          contribution.write(out);
+        for (ContributionBlock block : waiting) {
+          block.write(out);
         }
       }
       runs.add(run.getFileName().toString());
@@ -64,59 +89,6 @@ final class ContributionRuns implements AutoCloseable {
       throw new UncheckedIOException(e);
     }
     waiting.clear();
-  }
-
-  /** Takes rows in order. */
-  interface Sink {
-    void accept(Contribution contribution) throws IOException;
-  }
-
-  /** Hands over the rows of all runs in order. */
-  static void merge(Path folder, List<String> runs, Sink into) throws IOException {
-    PriorityQueue<Run> heads = new PriorityQueue<>();
-    try {
-      for (String name : runs) {
-        Run run = new Run(folder.resolve(name));
-        if (run.next()) {
-          heads.add(run);
-        }
-      }
-      while (!heads.isEmpty()) {
-        Run least = heads.remove();
-        into.accept(least.head);
-        if (least.next()) {
-          heads.add(least);
-        }
-      }
-    } finally {
-      for (Run run : heads) {
-        run.in.close();
-      }
-    }
-  }
-
-  private static final class Run implements Comparable<Run> {
-    private final DataInputStream in;
-    private Contribution head;
-
-    Run(Path file) throws IOException {
-      in = new DataInputStream(new BufferedInputStream(Files.newInputStream(file), BUFFER_BYTES));
-    }
-
-    /** Reads the next row; at the end closes the file. */
-    private boolean next() throws IOException {
-      try {
-        head = Contribution.read(in);
-        return true;
-      } catch (EOFException e) {
-        in.close();
-        return false;
-      }
-    }
-
-    @Override
-    public int compareTo(Run other) {
-      return head.compareTo(other.head);
-    }
+    waitingBytes = 0;
   }
 }

@@ -13,7 +13,7 @@ import pondtally.record.Visit;
 import scala.Tuple2;
 
 /**
- * What one task read from one partner file, packed for what comes next.
+ * Some of what one task read from partner files, packed for what comes next.
  *
  * @param reports what was found in each sheet
  * @param deviceRows rows that name a device, by partition of the device's id
@@ -32,6 +32,7 @@ public record FileContent(
     private final Buckets devices;
     private final ByteSink sites = new ByteSink();
     private final ByteSink program = new ByteSink();
+    private long bytes;
 
     Packer(int partitions) {
       devices = new Buckets(partitions);
@@ -40,10 +41,18 @@ public record FileContent(
     void add(Sourced row) {
       String device = deviceOf(row);
       if (device != null) {
-        devices.add(device, row);
+        bytes += devices.add(device, row);
       } else {
-        RecordCodec.write(row, row instanceof Budget || row instanceof Expense ? program : sites);
+        ByteSink sink = row instanceof Budget || row instanceof Expense ? program : sites;
+        bytes -= sink.size();
+        RecordCodec.write(row, sink);
+        bytes += sink.size();
       }
+    }
+
+    /** Bytes of the rows added so far. */
+    long bytes() {
+      return bytes;
     }
 
     FileContent pack(List<SheetReport> reports) {

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
+import org.apache.spark.TaskContext;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.storage.StorageLevel;
+import org.apache.spark.util.TaskCompletionListener;
 import pondtally.check.SheetReport;
 import pondtally.intake.InputFile;
 import pondtally.intake.IntakeSettings;
@@ -16,11 +19,16 @@ import pondtally.intake.ProgramFiles;
 import pondtally.record.Sourced;
 import scala.Tuple2;
 
-/** Reads every partner file, one task a file, because only then has a row a place to name. */
+/**
+ * Reads every partner file whole in one task, because only then has a row a place to name; small
+ * files share a task.
+ */
 public final class IntakeStage {
 
   private static final long BYTES_PER_PARTITION = 8L << 20;
+  private static final long MOST_IN_MEMORY = 128L << 20;
   private static final int MOST_PARTITIONS = 1000;
+  private static final int TASKS_PER_CORE = 8;
 
   private IntakeStage() {}
 
@@ -28,12 +36,15 @@ public final class IntakeStage {
   public static Inputs read(
       JavaSparkContext spark, ProgramFiles programFiles, IntakeSettings settings) {
     List<InputFile> files = programFiles.files();
-    int partitions = partitions(spark, files);
+    long bytes = bytes(files);
+    int partitions = partitions(spark, bytes);
+    Progress.now(Progress.Step.READING);
     JavaRDD<FileContent> contents =
         spark
-            .parallelize(files, Math.max(1, files.size()))
-            .map(file -> read(file, settings, partitions))
-            .persist(StorageLevel.MEMORY_AND_DISK());
+            .parallelize(files, tasks(spark, files))
+            .mapPartitions(some -> read(some, settings, partitions))
+            .persist(
+                bytes < MOST_IN_MEMORY ? StorageLevel.MEMORY_AND_DISK() : StorageLevel.DISK_ONLY());
     List<SheetReport> reports = new ArrayList<>();
     List<byte[]> programRows = new ArrayList<>();
     for (Tuple2<List<SheetReport>, byte[]> found :
@@ -47,13 +58,30 @@ public final class IntakeStage {
     return new Inputs(files, programFiles.aliases(), reports, program, contents, partitions);
   }
 
-  private static FileContent read(InputFile file, IntakeSettings settings, int partitions) {
-    FileContent.Packer rows = new FileContent.Packer(partitions);
-    return FileTask.run(
-        file, local -> rows.pack(PartnerFileReader.read(local, settings, rows::add)));
+  private static int tasks(JavaSparkContext spark, List<InputFile> files) {
+    return Math.max(1, Math.min(files.size(), TASKS_PER_CORE * spark.defaultParallelism()));
   }
 
-  private static int partitions(JavaSparkContext spark, List<InputFile> files) {
+  private static Iterator<FileContent> read(
+      Iterator<InputFile> files, IntakeSettings settings, int partitions) throws IOException {
+    ContentSpool rows = new ContentSpool(partitions);
+    TaskContext.get().addTaskCompletionListener((TaskCompletionListener) task -> rows.close());
+    List<SheetReport> reports = new ArrayList<>();
+    while (files.hasNext()) {
+      reports.addAll(
+          FileTask.run(
+              files.next(),
+              local -> PartnerFileReader.read(local, settings, row -> take(row, rows))));
+    }
+    return rows.blocks(reports);
+  }
+
+  private static void take(Sourced row, ContentSpool rows) {
+    Progress.row();
+    rows.add(row);
+  }
+
+  private static long bytes(List<InputFile> files) {
     long bytes = 0;
     try {
       for (InputFile file : files) {
@@ -62,6 +90,10 @@ public final class IntakeStage {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    return bytes;
+  }
+
+  private static int partitions(JavaSparkContext spark, long bytes) {
     long wanted = Math.max(spark.defaultParallelism(), bytes / BYTES_PER_PARTITION);
     return (int) Math.min(MOST_PARTITIONS, wanted);
   }

@@ -11,6 +11,7 @@ import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.ClusterPart;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.ContinuedRemovals;
+import pondtally.analysis.Contribution;
 import pondtally.analysis.ContributionRows;
 import pondtally.analysis.CostRules;
 import pondtally.analysis.DeviceRow;
@@ -46,6 +47,14 @@ public final class OutcomeStage {
   private record Part(ClusterOutcome outcome, List<ClusterPart> clusters, List<String> runs)
       implements Serializable {}
 
+  /** Where tasks write contributions, and how. */
+  record ContributionTask(String folder, ContributionLines lines) implements Serializable {
+
+    ContributionRuns runs() {
+      return new ContributionRuns(Path.of(folder), lines);
+    }
+  }
+
   /**
    * What all the clusters add up to: a pass that counts, and one that weighs each cluster against
    * the totals.
@@ -55,24 +64,32 @@ public final class OutcomeStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      String runFolder,
+      ContributionTask contributions,
       Scope scope) {
     JavaRDD<Part> parts =
         clusters
             .coalesce(clusters.context().defaultParallelism())
             .mapPartitions(
-                part -> List.of(count(part, checks, settings, prices, runFolder, scope)).iterator())
+                part ->
+                    List.of(count(part, checks, settings, prices, contributions, scope)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
     List<Part> counted =
-        parts.map(part -> new Part(part.outcome(), List.of(), part.runs())).collect();
+        handedOver(parts.map(part -> new Part(part.outcome(), List.of(), part.runs())));
     List<String> runs = counted.stream().flatMap(part -> part.runs().stream()).toList();
     ClusterOutcome outcome =
         counted.stream().map(Part::outcome).reduce(ClusterOutcome::merge).orElseThrow();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
-    SecondPass second = parts.map(part -> weigh(part, totals)).reduce(SecondPass::merge);
+    SecondPass second =
+        handedOver(parts.map(part -> weigh(part, totals))).stream()
+            .reduce(SecondPass::merge)
+            .orElseThrow();
     parts.unpersist();
     return outcome.with(models, second, runs);
+  }
+
+  private static <T extends Serializable> List<T> handedOver(JavaRDD<T> results) {
+    return results.map(Handover::new).collect().stream().map(Handover::value).toList();
   }
 
   /** Every task has a copy of the totals of its own to add to. */
@@ -86,9 +103,9 @@ public final class OutcomeStage {
       CheckSettings checks,
       AnalysisSettings settings,
       Prices prices,
-      String runFolder,
+      ContributionTask contributions,
       Scope scope) {
-    ContributionRuns runs = runFolder == null ? null : new ContributionRuns(Path.of(runFolder));
+    ContributionRuns runs = contributions == null ? null : contributions.runs();
     ClusterOutcome outcome =
         new ClusterOutcome(new ProgramTally(settings), new Scoping(scope, settings));
     ArrayList<ClusterPart> parts = new ArrayList<>();
@@ -112,7 +129,9 @@ public final class OutcomeStage {
       outcome.lapses().addAll(Lapses.of(view, settings));
       outcome.continued().addAll(ContinuedRemovals.of(view, settings));
       if (runs != null) {
-        ContributionRows.of(view, settings, runs::add);
+        List<Contribution> rows = new ArrayList<>();
+        ContributionRows.of(view, settings, rows::add);
+        runs.add(rows);
       }
     }
     return new Part(outcome, parts, names(runs));

@@ -2,6 +2,7 @@ package pondtally.stats;
 
 import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.special.Beta;
 import org.hipparchus.special.Gamma;
 
@@ -19,7 +20,11 @@ public final class CountMixture {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
   private static final double LARGE_VARIANCE = 2000;
   private static final double TINY_CHANCE = 1e-9;
-  private static final int HALVINGS = 200;
+
+  /** Up to here it is quicker to add up terms from 0, and none of them vanishes. */
+  private static final double SMALL_MEAN = 100;
+
+  private static final int MOST_STEPS = 1000;
 
   private final double[] means;
   private final double[] variances;
@@ -53,6 +58,12 @@ public final class CountMixture {
 
   /** Smallest k with P(N ≤ k) ≥ share. */
   public long countQuantile(double share) {
+    return Arrays.stream(means).max().orElse(0) <= SMALL_MEAN
+        ? new CountWalk(means, variances, TINY_CHANCE).until(share)
+        : searched(share);
+  }
+
+  private long searched(double share) {
     // The normal with the same mean and variance is near; from there in growing steps.
     long upper = Math.max(0, guess(share));
     for (long step = 1; atMost(upper) < share; step *= 2) {
@@ -93,15 +104,8 @@ public final class CountMixture {
       low = Math.min(low, means[i] - reach);
       high = Math.max(high, means[i] + reach);
     }
-    for (int i = 0; i < HALVINGS && high - low > 1e-9 * Math.max(1, Math.abs(high)); i++) {
-      double middle = (low + high) / 2;
-      if (normal(middle) < share) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return (low + high) / 2;
+    double accuracy = 1e-9 * Math.max(1, Math.max(Math.abs(low), Math.abs(high)));
+    return new BrentSolver(accuracy).solve(MOST_STEPS, x -> normal(x) - share, low, high);
   }
 
   private double normal(double x) {

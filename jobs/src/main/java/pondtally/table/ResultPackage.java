@@ -9,9 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -59,12 +56,12 @@ public final class ResultPackage {
       Path file = folder.resolve(table.name() + ".csv");
       writeCsv(file, table);
       ObjectNode resource = resources.addObject();
-      describe(resource, table.spec(), table.rows().size(), file);
+      describe(resource, table.spec(), table.rows().size(), Sha256.of(file));
       describeKey(resource, table);
     }
     for (TableFile table : files) {
       ObjectNode resource = resources.addObject();
-      describe(resource, table.spec(), table.rows(), folder.resolve(table.fileName()));
+      describe(resource, table.spec(), table.rows(), table.sha256());
       resource.put("read_by_row", true);
     }
     Files.writeString(
@@ -88,14 +85,13 @@ public final class ResultPackage {
     }
   }
 
-  private static void describe(ObjectNode resource, TableSpec spec, long rows, Path file)
-      throws IOException {
+  private static void describe(ObjectNode resource, TableSpec spec, long rows, String sha256) {
     resource.put("name", spec.name());
     resource.put("title", spec.title());
-    resource.put("path", file.getFileName().toString());
+    resource.put("path", spec.name() + ".csv");
     resource.put("format", "csv");
     resource.put("encoding", "utf-8");
-    resource.put("hash", "sha256:" + sha256(file));
+    resource.put("hash", "sha256:" + sha256);
     resource.put("rows", rows);
     ArrayNode fields = resource.putObject("schema").putArray("fields");
     for (Column column : spec.columns()) {
@@ -119,20 +115,6 @@ public final class ResultPackage {
       table.spec().columns().stream()
           .limit(table.spec().keyColumns())
           .forEach(column -> key.add(column.name()));
-    }
-  }
-
-  /** SHA-256 of a file, in hexadecimal. */
-  public static String sha256(Path file) throws IOException {
-    try (var in = Files.newInputStream(file)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] buffer = new byte[1 << 16];
-      for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-        digest.update(buffer, 0, n);
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
     }
   }
 }

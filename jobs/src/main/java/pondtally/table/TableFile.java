@@ -5,8 +5,9 @@ package pondtally.table;
  *
  * @param spec its declared name and columns
  * @param rows how many rows the file has
+ * @param sha256 sum of the file, in hexadecimal
  */
-public record TableFile(TableSpec spec, long rows) {
+public record TableFile(TableSpec spec, long rows, String sha256) {
 
   /** Name of the file. */
   public String fileName() {

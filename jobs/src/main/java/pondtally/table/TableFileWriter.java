@@ -1,60 +1,63 @@
 package pondtally.table;
 
-import java.io.BufferedWriter;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.stream.Collectors;
 
-/** Writes the file of a result table row by row, in the order given. */
+/**
+ * Writes the file of a result table from rows that are text already, in the order given, and sums
+ * it up while it is written.
+ */
 public final class TableFileWriter implements AutoCloseable {
 
+  private static final int BUFFER_BYTES = 1 << 18;
+
   private final TableSpec spec;
-  private final CSVPrinter csv;
-  private final Object[] texts;
+  private final OutputStream out;
+  private final MessageDigest digest = Sha256.digest();
   private long rows;
 
-  private TableFileWriter(TableSpec spec, CSVPrinter csv) {
+  private TableFileWriter(TableSpec spec, OutputStream file) {
     this.spec = spec;
-    this.csv = csv;
-    this.texts = new Object[spec.columns().size()];
+    out = new BufferedOutputStream(new DigestOutputStream(file, digest), BUFFER_BYTES);
   }
 
   /** Starts the file of the table declared as {@code name} in an existing folder. */
   public static TableFileWriter open(Path folder, String name) throws IOException {
     TableSpec spec = TableSpec.named(name);
-    BufferedWriter out =
-        Files.newBufferedWriter(folder.resolve(name + ".csv"), StandardCharsets.UTF_8);
-    CSVPrinter csv = new CSVPrinter(out, CSVFormat.RFC4180);
-    csv.printRecord(spec.columns().stream().map(Column::name));
-    return new TableFileWriter(spec, csv);
+    TableFileWriter writer =
+        new TableFileWriter(spec, Files.newOutputStream(folder.resolve(name + ".csv")));
+    String names = spec.columns().stream().map(Column::name).collect(Collectors.joining(","));
+    writer.out.write((names + "\r\n").getBytes(StandardCharsets.UTF_8));
+    return writer;
   }
 
-  /** Writes a row: one cell for each declared column, null for "not known". */
-  public void row(Object... cells) throws IOException {
-    List<Column> columns = spec.columns();
-    if (cells.length != columns.size()) {
-      throw new IllegalArgumentException(
-          spec.name() + ": " + cells.length + " cells for " + columns.size() + " columns");
-    }
-    for (int i = 0; i < cells.length; i++) {
-      CellText.check(spec.name(), columns.get(i), cells[i]);
-      texts[i] = CellText.of(columns.get(i).type(), cells[i]);
-    }
-    csv.printRecord(texts);
-    rows++;
+  /**
+   * Writes rows: a cell for each declared column, made by {@link CsvText}, and a line end (CR LF)
+   * behind each row.
+   *
+   * @param count how many they are
+   */
+  public void rows(byte[] lines, int count) throws IOException {
+    out.write(lines);
+    rows += count;
   }
 
-  /** The table as it stands. */
-  public TableFile written() {
-    return new TableFile(spec, rows);
+  /** Ends the file; the table as it stands. */
+  public TableFile written() throws IOException {
+    close();
+    return new TableFile(spec, rows, HexFormat.of().formatHex(digest.digest()));
   }
 
   @Override
   public void close() throws IOException {
-    csv.close();
+    out.close();
   }
 }

@@ -91,10 +91,22 @@ class CountMixtureTest {
     assertEquals(7, CountMixture.of(new double[] {7}, new double[] {0}).amountQuantile(0.3), 1e-5);
   }
 
+  /** Binomials with trials that are not whole, and one that is certain. */
+  @Test
+  void termsAddUpToTheIncompleteBetaFunction() {
+    double[] means = {7.3, 40, 6, 0};
+    double[] variances = {7.3 * 0.4, 40 * 0.95, 0, 0};
+    CountMixture mixture = CountMixture.of(means, variances);
+    for (double share = 0.0025; share < 1; share += 0.0025) {
+      long k = mixture.countQuantile(share);
+      assertTrue(mixture.atMost(k) >= share - 1e-13 && mixture.atMost(k - 1) < share, "" + share);
+    }
+  }
+
   /** By trying every count from 0: where the first guess is too high, too low, and right. */
   @Test
   void theQuantileIsTheSmallestCountThatReachesTheShare() {
-    double[][] means = {{0.2}, {0.9, 4}, {3, 3.5, 40}, {30, 31, 29}, {1, 200}};
+    double[][] means = {{0.2}, {0.9, 4}, {0, 3}, {3, 3.5, 40}, {30, 31, 29}, {1, 99}, {1, 200}};
     for (double[] each : means) {
       CountMixture mixture = CountMixture.of(each, each);
       for (double share : new double[] {0.005, 0.025, 0.3, 0.5, 0.8, 0.95, 0.975, 0.995}) {

@@ -111,7 +111,7 @@ class ResultPackageTest {
       assertEquals(spec.name() + ".csv", resource.get("path").asText());
       assertEquals(1, resource.get("rows").asInt());
       assertEquals(
-          "sha256:" + ResultPackage.sha256(folder.resolve(spec.name() + ".csv")),
+          "sha256:" + Sha256.of(folder.resolve(spec.name() + ".csv")),
           resource.get("hash").asText());
     }
   }
@@ -136,12 +136,10 @@ class ResultPackageTest {
     Path file = folder.resolve("abc");
     Files.writeString(file, "abc");
     assertEquals(
-        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
-        ResultPackage.sha256(file));
+        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Sha256.of(file));
     Files.writeString(file, "");
     assertEquals(
-        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
-        ResultPackage.sha256(file));
+        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", Sha256.of(file));
   }
 
   @Test

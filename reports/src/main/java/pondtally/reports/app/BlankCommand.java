@@ -59,7 +59,7 @@ final class BlankCommand implements Callable<Integer> {
     try {
       write(out.toAbsolutePath().normalize());
     } catch (IOException e) {
-      throw OutputFolder.notWritable(out, e);
+      throw Unwritable.error(out, e);
     }
     spec.commandLine().getOut().printf("Empty workbook for a partner: %s%n", out);
     return Main.DONE;
@@ -69,8 +69,8 @@ final class BlankCommand implements Callable<Integer> {
   private static void write(Path file) throws IOException {
     Path folder = file.getParent();
     Files.createDirectories(folder);
-    Path beside =
-        folder.resolve("." + file.getFileName() + ".writing-" + ProcessHandle.current().pid());
+    OutputFolder.clearLeftovers(folder, OutputFolder.prefix(file));
+    Path beside = folder.resolve(OutputFolder.prefix(file) + ProcessHandle.current().pid());
     try {
       BlankWorkbook.write(InputForms.all(), FixMarks.NOT_READ, beside);
       Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);

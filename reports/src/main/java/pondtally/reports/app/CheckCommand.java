@@ -78,14 +78,7 @@ final class CheckCommand implements Callable<Integer> {
           machine,
           ClassArchive.Extent.PART);
     }
-    IssueBook book =
-        Job.check(
-            new JobRequest(
-                folder,
-                (int) LocalDate.now().toEpochDay(),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                machine.cores()));
+    IssueBook book = checked();
     print(book);
     UnreadableFiles.among(book.issues())
         .ifPresent(
@@ -94,6 +87,21 @@ final class CheckCommand implements Callable<Integer> {
             });
     boolean anySetAside = book.accounts().stream().anyMatch(row -> row.counts().setAside() > 0);
     return anySetAside ? Main.ROWS_SET_ASIDE : Main.DONE;
+  }
+
+  private IssueBook checked() {
+    ProgressLine progress = ProgressLine.start();
+    try {
+      return Job.check(
+          new JobRequest(
+              folder,
+              (int) LocalDate.now().toEpochDay(),
+              OptionalInt.empty(),
+              OptionalInt.empty(),
+              machine.cores()));
+    } finally {
+      progress.close();
+    }
   }
 
   private void print(IssueBook book) {

@@ -77,18 +77,21 @@ final class CompareCommand implements Callable<Integer> {
     RunFolder after = RunFolder.open(later);
     Comparison comparison = clock.time("compare", () -> Comparison.of(before, after));
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
-      TablePackage tables =
-          writeTables(output.path(), comparison, facts(before, after, comparison));
-      clock.timed("page", () -> ChangesPage.write(tables, output.path().resolve("changes.html")));
-      clock.timed(
-          "workbook", () -> ChangesWorkbook.write(tables, output.path().resolve("changes.xlsx")));
-      RunRecord.write(output.path().resolve("run.json"), tables, clock);
-      output.commit();
-      print(tables);
-    } catch (IOException e) {
-      throw OutputFolder.notWritable(out, e);
+      print(
+          output.fill(
+              folder -> write(folder, comparison, facts(before, after, comparison), clock)));
     }
     return Main.DONE;
+  }
+
+  private static TablePackage write(
+      Path folder, Comparison comparison, Map<String, String> facts, RunClock clock)
+      throws IOException {
+    TablePackage tables = writeTables(folder, comparison, facts);
+    clock.timed("page", () -> ChangesPage.write(tables, folder.resolve("changes.html")));
+    clock.timed("workbook", () -> ChangesWorkbook.write(tables, folder.resolve("changes.xlsx")));
+    RunRecord.write(folder.resolve("run.json"), tables, clock);
+    return tables;
   }
 
   private static TablePackage writeTables(

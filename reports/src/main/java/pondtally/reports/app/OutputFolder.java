@@ -1,9 +1,9 @@
 package pondtally.reports.app;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.stream.Stream;
 import pondtally.check.UserError;
 
@@ -18,6 +18,11 @@ final class OutputFolder implements AutoCloseable {
   private final Path target;
   private final Path previous;
   private final Path beside;
+
+  /** Writes into a folder. */
+  interface Filling<T> {
+    T into(Path folder) throws IOException;
+  }
 
   private OutputFolder(Path target, Path previous, Path beside) {
     this.target = target;
@@ -37,17 +42,23 @@ final class OutputFolder implements AutoCloseable {
     if (parent == null || target.getFileName() == null) {
       throw UserError.output("--out " + folder + " is not a folder that can be written.");
     }
+    if (Files.exists(parent) && !Files.isDirectory(parent)) {
+      throw UserError.output(
+          "Cannot write %s: %s is a file. Give the name of a folder elsewhere."
+              .formatted(folder, parent));
+    }
     Path previous = parent.resolve(target.getFileName() + ".previous");
     Path beside = parent.resolve(prefix(target) + ProcessHandle.current().pid());
     try {
       restore(target, previous);
       refuse(folder, target, replace);
+      refuseForeign(previous);
       Files.createDirectories(parent);
       clearLeftovers(parent, prefix(target));
       Files.createDirectory(beside);
       refuseAnother(folder, parent, beside);
     } catch (IOException e) {
-      throw notWritable(folder, e);
+      throw Unwritable.error(folder, e);
     }
     return new OutputFolder(target, previous, beside);
   }
@@ -63,7 +74,7 @@ final class OutputFolder implements AutoCloseable {
    * Removes what runs that were stopped left beside the folder; what a run at work writes is left
    * alone.
    */
-  private static void clearLeftovers(Path parent, String prefix) throws IOException {
+  static void clearLeftovers(Path parent, String prefix) throws IOException {
     try (Stream<Path> files = Files.list(parent)) {
       for (Path file : files.toList()) {
         String name = file.getFileName().toString();
@@ -75,7 +86,8 @@ final class OutputFolder implements AutoCloseable {
   }
 
   /** Whether the rest of a name is the number of a run that is over; anything else is not ours. */
-  private static boolean isLeftover(String pid) {
+  private static boolean isLeftover(String ending) {
+    String pid = ending.replaceFirst("-(old|replaced)$", "");
     return isNumber(pid) && !isAtWork(pid);
   }
 
@@ -105,7 +117,7 @@ final class OutputFolder implements AutoCloseable {
     }
   }
 
-  private static String prefix(Path target) {
+  static String prefix(Path target) {
     return "." + target.getFileName() + ".writing-";
   }
 
@@ -131,28 +143,99 @@ final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /**
+   * The name under which an earlier report waits for its successor may be somebody's own folder.
+   */
+  private static void refuseForeign(Path previous) throws IOException {
+    if (Files.exists(previous) && !Files.isRegularFile(previous.resolve(MARK))) {
+      throw UserError.output(
+          "%s is in the way: it was not written by pondtally, which needs that name for a moment. Move it, or give another name with --out."
+              .formatted(previous));
+    }
+  }
+
   private static boolean isEmpty(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.findAny().isEmpty();
     }
   }
 
-  /** Where to write. */
-  Path path() {
-    return beside;
+  /**
+   * Has the folder filled and puts it in its place.
+   *
+   * @return what {@code filling} returns
+   * @throws UserError with exit code 4 when it cannot be written; what was there is as it was
+   */
+  <T> T fill(Filling<T> filling) {
+    try {
+      T made = filling.into(beside);
+      commit();
+      return made;
+    } catch (IOException | RuntimeException e) {
+      throw explained(e);
+    }
   }
 
-  /** Puts what was written in its place. */
-  void commit() {
+  private RuntimeException explained(Exception e) {
+    if (e instanceof UserError user) {
+      return user;
+    }
+    if (DiskFull.isCauseOf(e)) {
+      return Unwritable.full(target, Unwritable.bytes(beside));
+    }
+    Optional<IOException> cause = Unwritable.causeOf(e, beside);
+    if (cause.isPresent()) {
+      return Unwritable.error(target, cause.get());
+    }
+    return e instanceof IOException fault ? Unwritable.error(target, fault) : (RuntimeException) e;
+  }
+
+  private void commit() throws IOException {
+    discard(previous, "old");
+    boolean isThere = Files.exists(target);
+    if (isThere) {
+      Files.move(target, previous);
+    }
     try {
-      Folders.delete(previous);
-      if (Files.exists(target)) {
-        Files.move(target, previous);
-      }
       Files.move(beside, target);
-      Folders.delete(previous);
     } catch (IOException e) {
-      throw notWritable(target, e);
+      if (isThere) {
+        putBack(e);
+      }
+      throw e;
+    }
+    discardQuietly();
+  }
+
+  private void putBack(IOException why) {
+    try {
+      Files.move(previous, target);
+    } catch (IOException e) {
+      // It stays whole under the other name, where the next run finds it.
+      why.addSuppressed(e);
+    }
+  }
+
+  /**
+   * Removes an earlier report. It is renamed first: under its own name it is whole or absent, and
+   * what is left of it the next run clears.
+   */
+  private void discard(Path report, String name) throws IOException {
+    if (Files.exists(report)) {
+      Path leftover = target.resolveSibling(beside.getFileName() + "-" + name);
+      Files.move(report, leftover);
+      Folders.delete(leftover);
+    }
+  }
+
+  /** The new report is in its place: what is left of the old one is no reason to fail. */
+  private void discardQuietly() {
+    try {
+      discard(previous, "replaced");
+    } catch (IOException e) {
+      System.err.println(
+          "pondtally: the report is written; what it replaced could not be removed: "
+              + e.getMessage());
     }
   }
 
@@ -162,15 +245,7 @@ final class OutputFolder implements AutoCloseable {
     try {
       Folders.delete(beside);
     } catch (IOException e) {
-      throw notWritable(beside, e);
+      throw Unwritable.error(beside, e);
     }
-  }
-
-  static UserError notWritable(Path path, IOException e) {
-    String reason =
-        e instanceof FileAlreadyExistsException
-            ? "it already exists"
-            : String.valueOf(e.getMessage());
-    return UserError.output("Cannot write " + path + ": " + reason);
   }
 }

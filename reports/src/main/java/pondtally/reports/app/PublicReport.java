@@ -35,7 +35,7 @@ final class PublicReport {
     } catch (IllegalArgumentException e) {
       throw UserError.usage("--key " + e.getMessage());
     } catch (IOException e) {
-      throw OutputFolder.notWritable(file, e);
+      throw Unwritable.error(file, e);
     }
   }
 

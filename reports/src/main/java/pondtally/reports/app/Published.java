@@ -18,6 +18,7 @@ import pondtally.reports.table.TablePackage;
 import pondtally.table.RecordRows;
 import pondtally.table.ResultPackage;
 import pondtally.table.ResultTable;
+import pondtally.table.Sha256;
 
 /**
  * The figures that were handed out each year. They are kept in {@code published/YEAR} of the
@@ -46,17 +47,20 @@ final class Published {
   }
 
   /** Keeps the tables and {@code run.json} of a report; the folder appears whole or not at all. */
-  static void keep(Path program, int year, Path report) throws IOException {
+  static void keep(Path program, int year, Path report) {
     try (OutputFolder kept = OutputFolder.prepare(place(program, year), false)) {
-      Path tables = Files.createDirectory(kept.path().resolve("tables"));
-      try (Stream<Path> files = Files.list(report.resolve("tables"))) {
-        for (Path file : files.sorted().toList()) {
-          Files.copy(file, tables.resolve(file.getFileName()));
-        }
-      }
-      Files.copy(report.resolve("run.json"), kept.path().resolve("run.json"));
-      kept.commit();
+      kept.fill(folder -> copy(report, folder));
     }
+  }
+
+  private static Path copy(Path report, Path folder) throws IOException {
+    Path tables = Files.createDirectory(folder.resolve("tables"));
+    try (Stream<Path> files = Files.list(report.resolve("tables"))) {
+      for (Path file : files.sorted().toList()) {
+        Files.copy(file, tables.resolve(file.getFileName()));
+      }
+    }
+    return Files.copy(report.resolve("run.json"), folder.resolve("run.json"));
   }
 
   /** Adds the table {@code restated} to those of a report, when anything was published before. */
@@ -67,7 +71,7 @@ final class Published {
     }
     TreeMap<String, String> inputs = new TreeMap<>();
     for (InputFile file : result.program().files()) {
-      inputs.put(file.path(), ResultPackage.sha256(Path.of(file.location())));
+      inputs.put(file.path(), Sha256.of(Path.of(file.location())));
     }
     RunFolder today = new RunFolder(TablePackage.open(tables), inputs);
     List<Restated> rows = new ArrayList<>();

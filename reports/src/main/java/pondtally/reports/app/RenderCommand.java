@@ -51,12 +51,13 @@ final class RenderCommand implements Callable<Integer> {
     RunClock clock = new RunClock();
     TablePackage opened = TablePackage.open(tables);
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
-      copyTables(output.path());
-      Rendering.write(opened, output.path(), clock);
-      RunRecord.write(output.path().resolve("run.json"), opened, clock);
-      output.commit();
-    } catch (IOException e) {
-      throw OutputFolder.notWritable(out, e);
+      output.fill(
+          folder -> {
+            copyTables(folder);
+            Rendering.write(opened, folder, clock);
+            RunRecord.write(folder.resolve("run.json"), opened, clock);
+            return opened;
+          });
     }
     spec.commandLine().getOut().printf("Reports made from %s: %s%n", tables, out);
     return Main.DONE;

@@ -20,6 +20,7 @@ import pondtally.app.LongTables;
 import pondtally.check.UserError;
 import pondtally.reports.edition.EditionKey;
 import pondtally.reports.table.TablePackage;
+import pondtally.stage.Progress;
 import pondtally.table.ResultPackage;
 
 /** {@code pondtally report}: from a program folder to tables, charts, page, workbook, fix list. */
@@ -120,7 +121,7 @@ final class ReportCommand implements Callable<Integer> {
   @CommandLine.Mixin private Machine machine;
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     if (!Launcher.isHere()) {
       return Launcher.relaunch(
           spec.commandLine().getParent().getParseResult().originalArgs(),
@@ -132,24 +133,32 @@ final class ReportCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
     requireToPublish();
+    ProgressLine progress = ProgressLine.start();
     try (OutputFolder output = OutputFolder.prepare(out, replace)) {
-      Path tablesFolder = Files.createDirectory(output.path().resolve("tables"));
-      LongTables longTables = new LongTables(tablesFolder, contributions);
-      JobResult result =
-          clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
-      Optional<TablePackage> tables = write(output.path(), result, clock);
+      Made made = output.fill(folder -> make(folder, clock));
       if (publish != null) {
-        Published.keep(folder, publish, output.path());
+        Published.keep(folder, publish, out);
       }
-      output.commit();
-      Summary.print(print, result, tables, out, clock);
+      progress.close();
+      Summary.print(print, made.result(), made.tables(), out, clock);
       if (isPublic) {
         print.println(PublicReport.keyNote(key));
       }
-    } catch (IOException e) {
-      throw OutputFolder.notWritable(out, e);
+    } finally {
+      progress.close();
     }
     return Main.DONE;
+  }
+
+  private record Made(JobResult result, Optional<TablePackage> tables) {}
+
+  private Made make(Path folder, RunClock clock) throws IOException {
+    LongTables longTables =
+        new LongTables(Files.createDirectory(folder.resolve("tables")), contributions);
+    JobResult result =
+        clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
+    Progress.now(Progress.Step.WRITING);
+    return new Made(result, write(folder, result, clock));
   }
 
   private void checkPublic() {

@@ -18,7 +18,7 @@ import pondtally.intake.InputFile;
 import pondtally.intake.PartnerFileReader;
 import pondtally.intake.ProgramFiles;
 import pondtally.reports.table.TablePackage;
-import pondtally.table.ResultPackage;
+import pondtally.table.Sha256;
 
 /** {@code run.json}: inputs with SHA-256, settings, version, seed, counts and durations. */
 final class RunRecord {
@@ -64,7 +64,7 @@ final class RunRecord {
     ObjectNode node = inputs.addObject();
     node.put("file", name);
     try {
-      node.put("sha256", ResultPackage.sha256(file));
+      node.put("sha256", Sha256.of(file));
       node.put("bytes", Files.size(file));
     } catch (IOException e) {
       // What was read is in the tables; a file that cannot be read has its line in the issues.

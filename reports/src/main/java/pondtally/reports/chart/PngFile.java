@@ -3,6 +3,7 @@ package pondtally.reports.chart;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
@@ -13,6 +14,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A figure as pixels, 300 to the inch, with that resolution and its title stated in the file. */
 final class PngFile {
@@ -28,8 +30,8 @@ final class PngFile {
     Iterator<ImageWriter> writers = ImageIO.getImageWritersByFormatName("png");
     ImageWriter writer = writers.next();
     BufferedImage image = image(figure);
-    Files.deleteIfExists(file);
-    try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
+    try (OutputStream bytes = Files.newOutputStream(file);
+        ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       writer.setOutput(out);
       writer.write(new IIOImage(image, null, metadata(writer, figure)));
     } finally {

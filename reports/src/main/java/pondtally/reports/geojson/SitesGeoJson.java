@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +42,8 @@ public final class SitesGeoJson {
    * @throws IOException when it cannot be written
    */
   public static void write(Table sites, Path file) throws IOException {
-    try (JsonGenerator json = new JsonFactory().createGenerator(file.toFile(), JsonEncoding.UTF8)) {
+    try (OutputStream out = Files.newOutputStream(file);
+        JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
       new SitesGeoJson(sites).write(json);
     }
   }

@@ -40,12 +40,25 @@ public final class StableZip {
     Path parent = file.toAbsolutePath().getParent();
     Path stamped = Files.createTempFile(parent, ".archive", ".tmp");
     try {
-      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(stamped))) {
-        archive.write(out);
-      }
+      writePlain(archive, stamped);
       restamp(stamped, file);
     } finally {
       Files.deleteIfExists(stamped);
+    }
+  }
+
+  private static void writePlain(Archive archive, Path file) throws IOException {
+    try (OutputStream bytes = Files.newOutputStream(file);
+        NotedFault noted = new NotedFault(bytes);
+        OutputStream out = new BufferedOutputStream(noted)) {
+      try {
+        archive.write(out);
+      } catch (RuntimeException e) {
+        if (noted.fault() != null) {
+          throw noted.fault();
+        }
+        throw e;
+      }
     }
   }
 

@@ -19,6 +19,18 @@ final class ChildRun {
   /** Starts the command with classes of the test's choice. */
   static Process start(Path temporary, Path log, String classPath, String[] arguments)
       throws IOException {
+    return start(temporary, log, classPath, List.of(), Main.class, arguments);
+  }
+
+  /** Starts a class of the test's choice. */
+  static Process start(
+      Path temporary,
+      Path log,
+      String classPath,
+      List<String> flags,
+      Class<?> main,
+      String[] arguments)
+      throws IOException {
     Files.createDirectories(temporary);
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -34,9 +46,10 @@ final class ChildRun {
     }
     command.add("-XX:TieredStopAtLevel=1");
     command.add("-Djava.io.tmpdir=" + temporary);
+    command.addAll(flags);
     command.add("-cp");
     command.add(classPath);
-    command.add("pondtally.reports.app.Main");
+    command.add(main.getName());
     command.addAll(List.of(arguments));
     return new ProcessBuilder(command)
         .redirectErrorStream(true)

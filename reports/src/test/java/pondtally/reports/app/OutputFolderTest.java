@@ -1,13 +1,20 @@
 package pondtally.reports.app;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -25,9 +32,8 @@ class OutputFolderTest {
   }
 
   private void write(String text) throws IOException {
-    try (OutputFolder folder = OutputFolder.prepare(parent.resolve("out"), true)) {
-      Files.writeString(folder.path().resolve("run.json"), text);
-      folder.commit();
+    try (OutputFolder output = OutputFolder.prepare(parent.resolve("out"), true)) {
+      output.fill(folder -> Files.writeString(folder.resolve("run.json"), text));
     }
   }
 
@@ -41,9 +47,22 @@ class OutputFolderTest {
 
   @Test
   void nothingAppearsBeforeItIsWhole() throws IOException {
-    try (OutputFolder folder = OutputFolder.prepare(parent.resolve("out"), false)) {
-      Files.writeString(folder.path().resolve("run.json"), "{}");
-      assertFalse(Files.exists(parent.resolve("out")));
+    try (OutputFolder output = OutputFolder.prepare(parent.resolve("out"), false)) {
+      UserError error =
+          assertThrows(
+              UserError.class,
+              () ->
+                  output.fill(
+                      folder -> {
+                        Files.writeString(folder.resolve("run.json"), "{}");
+                        assertFalse(Files.exists(parent.resolve("out")));
+                        throw new IOException("Input/output error");
+                      }));
+      assertEquals(4, error.exitCode());
+      assertEquals(
+          "Cannot write %s: input/output error. Nothing was written. Make the place writable, or give another one, and run again."
+              .formatted(parent.resolve("out")),
+          error.getMessage());
     }
     assertEquals(List.of(), names());
   }
@@ -65,10 +84,63 @@ class OutputFolderTest {
     assertEquals("dear", Files.readString(parent.resolve("out/letter.txt")));
   }
 
+  /** The name under which an earlier report waits may be taken by somebody else. */
+  @Test
+  void aFolderThatIsOnlyNamedLikeAnEarlierReportIsKept() throws IOException {
+    write("old");
+    Files.createDirectory(parent.resolve("out.previous"));
+    Files.writeString(parent.resolve("out.previous/letter.txt"), "dear");
+    refused("out.previous is in the way", true);
+    assertEquals("dear", Files.readString(parent.resolve("out.previous/letter.txt")));
+    assertEquals("old", Files.readString(parent.resolve("out/run.json")));
+  }
+
+  /** What decides is never the time of a file: the clock may go backwards between two runs. */
+  @Test
+  void aReportFromTheFutureIsReplacedLikeAnyOther() throws IOException {
+    write("2099");
+    for (Path path : List.of(parent.resolve("out/run.json"), parent.resolve("out"), parent)) {
+      Files.setLastModifiedTime(path, FileTime.from(Instant.parse("2099-01-01T00:00:00Z")));
+    }
+    write("today");
+    assertEquals("today", Files.readString(parent.resolve("out/run.json")));
+    Files.move(parent.resolve("out"), parent.resolve("out.previous"));
+    Files.setLastModifiedTime(
+        parent.resolve("out.previous"), FileTime.from(Instant.parse("1999-01-01T00:00:00Z")));
+    write("later");
+    assertEquals("later", Files.readString(parent.resolve("out/run.json")));
+    assertEquals(List.of("out"), names());
+  }
+
+  /** Whoever has the old report open reads on in it. */
+  @Test
+  void aReportThatIsOpenElsewhereIsReplacedUnderItsReader() throws IOException {
+    write("old and open");
+    try (FileChannel open =
+            FileChannel.open(
+                parent.resolve("out/run.json"), StandardOpenOption.READ, StandardOpenOption.WRITE);
+        FileLock lock = open.lock()) {
+      write("new");
+      assertTrue(lock.isValid());
+      ByteBuffer read = ByteBuffer.allocate(20);
+      open.read(read, 0);
+      assertEquals("old and open", new String(read.array(), 0, read.position(), UTF_8));
+    }
+    assertEquals("new", Files.readString(parent.resolve("out/run.json")));
+    assertEquals(List.of("out"), names());
+  }
+
   @Test
   void aFileIsNotAFolder() throws IOException {
     Files.writeString(parent.resolve("out"), "x");
     refused("is a file", true);
+    UserError below =
+        assertThrows(
+            UserError.class, () -> OutputFolder.prepare(parent.resolve("out/below"), false));
+    assertEquals(
+        "Cannot write %s: %s is a file. Give the name of a folder elsewhere."
+            .formatted(parent.resolve("out/below"), parent.resolve("out")),
+        below.getMessage());
   }
 
   @Test
@@ -84,6 +156,8 @@ class OutputFolderTest {
     Files.createDirectory(parent.resolve(".out.writing-999999999999"));
     Files.createDirectory(parent.resolve(".other.writing-999999999999"));
     Files.createDirectory(parent.resolve(".out.writing-by-hand"));
+    Files.createDirectory(parent.resolve(".out.writing-999999999999-old"));
+    Files.createDirectory(parent.resolve(".out.writing-999999999999-replaced"));
     write("new");
     assertEquals(List.of(".other.writing-999999999999", ".out.writing-by-hand", "out"), names());
   }

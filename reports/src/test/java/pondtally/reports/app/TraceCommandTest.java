@@ -6,14 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import pondtally.table.CsvText;
 import pondtally.table.ResultPackage;
 import pondtally.table.TableFile;
 import pondtally.table.TableFileWriter;
@@ -52,25 +55,29 @@ class TraceCommandTest {
       String pipe,
       String crew)
       throws IOException {
-    out.row(
-        subject,
-        site,
-        device,
-        amount,
-        unit,
-        "orr",
-        "orr/list.xlsx",
-        "Sheet 1",
-        row,
-        year,
-        part,
-        null,
-        pipe,
-        null,
-        crew,
-        null,
-        null,
-        null);
+    List<String> cells =
+        Stream.of(
+                subject,
+                site,
+                device,
+                CsvText.cell(amount),
+                unit,
+                "orr",
+                "orr/list.xlsx",
+                "Sheet 1",
+                "" + row,
+                year,
+                part,
+                null,
+                pipe,
+                null,
+                crew,
+                null,
+                null,
+                null)
+            .map(CsvText::cell)
+            .toList();
+    out.rows((String.join(",", cells) + "\r\n").getBytes(StandardCharsets.UTF_8), 1);
   }
 
   private int trace(String... options) {
