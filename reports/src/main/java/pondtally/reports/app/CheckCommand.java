@@ -110,6 +110,9 @@ final class CheckCommand implements Callable<Integer> {
       lines.println(CheckJson.of(book.accounts(), book.issues()));
     } else {
       MessageGroups.lines(book.issues(), "").forEach(lines::println);
+      if (!book.issues().isEmpty()) {
+        lines.println();
+      }
       Summary.printAccount(lines, book.accounts());
     }
     lines.flush();
