@@ -183,7 +183,7 @@ final class NumberConverter implements CellConverter {
                 isLow ? "less" : "more",
                 limit,
                 isLow ? "least" : "most",
-                field.unit() == null ? "the number" : "the number or its unit"),
+                field.unit() == null || value < 0 ? "the number" : "the number or its unit"),
         perhapsMetric(value, text));
     return null;
   }

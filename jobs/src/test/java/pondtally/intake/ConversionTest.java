@@ -216,7 +216,7 @@ class ConversionTest {
       delimiter = '|',
       value = {
         "60|out-of-range|\"60\" is more than 48 in, the most possible. Correct the number or its unit. Value left out; the row counts without it. -> 60 mm",
-        "-3|out-of-range|\"-3\" is less than 1 in, the least possible. Correct the number or its unit. Value left out; the row counts without it.",
+        "-3|out-of-range|\"-3\" is less than 1 in, the least possible. Correct the number. Value left out; the row counts without it.",
         "3000 mm|out-of-range|\"3000 mm\" (118.11 in) is more than 48 in, the most possible. Correct the number or its unit. Value left out; the row counts without it.",
         "wide|unreadable-number|\"wide\" is no number. Expected a number of inches, or one followed by its unit (in, ft, yd, mi, mm, cm, m, km). Value left out; the row counts without it.",
         "3 hands|unknown-unit|\"3 hands\": \"hands\" is no unit of length. Expected a number of inches, or one followed by its unit (in, ft, yd, mi, mm, cm, m, km). Value left out; the row counts without it.",
