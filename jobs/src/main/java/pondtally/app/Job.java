@@ -106,6 +106,7 @@ public final class Job {
     Inputs inputs =
         IntakeStage.read(spark, program.with(files.stream().map(forTasks).toList()), intake);
     UsableInput.require(request.folder(), files, inputs.reports());
+    UnreadableFiles.refuse(files, inputs.reports());
     RunSettings run =
         RunSettings.of(settings, request, inputs.reports(), PriceSource.of(files, intake));
     JavaRDD<ClusterRecords> clusters = HistoryStage.clusters(spark, inputs);

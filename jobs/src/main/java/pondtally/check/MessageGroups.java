@@ -51,13 +51,18 @@ public final class MessageGroups {
     for (DataIssue issue : group.first()) {
       wrap(lines, "  ", place(issue));
       wrap(lines, "    ", Words.visible(issue.message()));
-      if (!issue.suggestion().isEmpty()) {
+      if (!issue.suggestion().isEmpty() && !isRead(issue)) {
         wrap(lines, "    ", "Suggested: " + Words.visible(issue.suggestion()));
       }
     }
     if (group.more() > 0) {
       wrap(lines, "  ", group.whereTheRestAre(fullList));
     }
+  }
+
+  /** A value that was read needs no other, and its reading stands in the message. */
+  private static boolean isRead(DataIssue issue) {
+    return issue.severity() == Severity.CHANGED && issue.message().contains(" is read as ");
   }
 
   private static String heading(IssueGroup group) {

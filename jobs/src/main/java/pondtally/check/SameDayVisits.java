@@ -86,7 +86,8 @@ final class SameDayVisits {
                     Differences.between(kept, row))
             : """
                 Two rows about device %s on %s disagree: %s there (%s), %s here. The \
-                worse condition counts, so that row is used and this one is not."""
+                worse condition counts, so that row is used and this one is not. Correct \
+                the row that is wrong, or delete it."""
                 .formatted(
                     Words.quote(row.deviceId()),
                     Words.date(row.visitedOn()),

@@ -14,6 +14,7 @@ import pondtally.record.Origin;
 final class Shares {
 
   private static final double MANY = 0.10;
+  private static final int FEWEST = 3;
 
   private final Map<SheetPlace, Map<String, Set<Integer>>> rowsByRule = new HashMap<>();
 
@@ -28,9 +29,9 @@ final class Shares {
     }
   }
 
-  /** A notice about the sheet where more than a tenth of its rows was set aside. */
+  /** A notice about the sheet where more than a tenth of its rows, and not one or two, was. */
   Optional<Finding> notice(SheetReport report, RowCounts counts) {
-    if (counts.setAside() <= MANY * counts.read()) {
+    if (counts.setAside() < FEWEST || counts.setAside() <= MANY * counts.read()) {
       return Optional.empty();
     }
     String share = counts.setAside() + " of " + counts.read();

@@ -44,8 +44,8 @@ final class SilentDevices {
         sent == 0 ? "" : " Of its visits, " + Words.count(sent, "row") + " could not be used.";
     String message =
         """
-            No visit to device %s counts since it was installed on %s, so its state \
-            is not known.%s Add its visits, or plan one."""
+            Device %s, installed on %s, has no visit that counts, so its state is not \
+            known.%s Add its visits, or plan one."""
             .formatted(Words.quote(row.deviceId()), Words.date(row.installedOn()), because);
     notice(cluster, row, CheckRule.DEVICE_NEVER_VISITED, message);
   }

@@ -39,7 +39,7 @@ final class UnknownDevices {
             "device_id",
             id,
             """
-                The %s has no device: no install row that could be used has the id %s. \
+                The %s has no device: no install row that counts has the id %s. \
                 The row was set aside. Correct the id, or add the install (or correct \
                 its row, if that was set aside)."""
                 .formatted(what, Words.quote(id)))

@@ -31,7 +31,7 @@ final class UnknownSites {
       if (id != null && !known.contains(id)) {
         String message =
             """
-                %s: no row of sites that could be used has the id %s. The row was set \
+                %s: no sites row that counts has the id %s. The row was set \
                 aside. Correct the id, or add the site (or correct its row, if that was \
                 set aside)."""
                 .formatted(lack, Words.quote(id));

@@ -34,7 +34,7 @@ final class AbsentHeadings {
         "",
         Severity.NOTICE,
         IntakeRule.MAPPED_HEADING_ABSENT,
-        "columns.yaml reads %s as %s, and row %s has no such heading."
+        "columns.yaml reads %s as %s, and row %s has no such heading. Correct columns.yaml, or the heading."
             .formatted(Shown.value(named.heading()), named.field(), row.number),
         nearest(named.heading(), there));
   }

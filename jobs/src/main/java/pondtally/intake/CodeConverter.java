@@ -48,7 +48,7 @@ final class CodeConverter implements CellConverter {
           code.code());
       return code;
     }
-    if (!Faults.holdsNothing(text, field, judge)) {
+    if (!Faults.holdsNoValue(text, field, judge)) {
       judge.fault(
           field,
           text,

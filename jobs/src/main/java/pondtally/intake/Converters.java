@@ -52,8 +52,10 @@ final class Converters {
   private final SheetClues clues;
   private final SheetMap map;
   private final RowJudge judge;
+  private final boolean isOurs;
 
   Converters(TableSchema table, SheetClues clues, SheetMap map, RowJudge judge) {
+    this.isOurs = table.name().equals("prices");
     this.factory = RecordFactory.of(table.name());
     this.clues = clues;
     this.map = map;
@@ -100,7 +102,8 @@ final class Converters {
     String refused = refusedUnit(match);
     String unitBy = map.units().containsKey(field.name()) ? "columns.yaml" : "The heading";
     NumberForm form =
-        new NumberForm(refused == null ? unit : field.unit(), unitBy, refused, map.decimal());
+        new NumberForm(
+            refused == null ? unit : field.unit(), unitBy, refused, map.decimal(), isOurs);
     return new NumberConverter(field, column, form, clues, judge);
   }
 

@@ -30,7 +30,7 @@ final class DateConverter implements CellConverter {
   public Object convert(String text, boolean isNumeric) {
     int day = IsoDay.parse(text);
     if (day == IsoDay.NONE) {
-      day = Faults.holdsNothing(text, field, judge) ? IsoDay.NONE : other(text);
+      day = Faults.holdsNoValue(text, field, judge) ? IsoDay.NONE : other(text);
     }
     return day == IsoDay.NONE || !isPossible(day, text) ? null : (Integer) day;
   }

@@ -23,6 +23,7 @@ public enum IntakeRule implements Code {
   FORMULA_VALUE("formula-value", "Formulas were read by the values last stored for them."),
   MISSING_REQUIRED("missing-required", "A required cell is empty."),
   NOT_RECORDED("not-recorded", "A word that says that nothing is known was read as empty."),
+  UNSEEN_CHARACTERS("unseen-characters", "Characters that nobody sees stand inside the value."),
   ERROR_CELL("error-cell", "The spreadsheet shows an error instead of a value."),
   UNREADABLE_DATE("unreadable-date", "The text is no date, or no real one."),
   AMBIGUOUS_DATE("ambiguous-date", "Day and month cannot be told apart."),

@@ -12,10 +12,9 @@ import pondtally.schema.Unit;
 final class NumberConverter implements CellConverter {
 
   private final FieldSchema field;
-  private final int column;
   private final Unit bareUnit;
   private final NumberForm form;
-  private final SheetClues clues;
+  private final DecimalChoice marks;
   private final RowJudge judge;
   private final boolean isConverted;
   private int converted;
@@ -23,10 +22,9 @@ final class NumberConverter implements CellConverter {
   NumberConverter(
       FieldSchema field, int column, NumberForm form, SheetClues clues, RowJudge judge) {
     this.field = field;
-    this.column = column;
     this.form = form;
     this.bareUnit = form.bareUnit();
-    this.clues = clues;
+    this.marks = new DecimalChoice(field, column, form, clues, judge);
     this.judge = judge;
     this.isConverted = bareUnit != field.unit();
   }
@@ -37,7 +35,7 @@ final class NumberConverter implements CellConverter {
     if (!Double.isNaN(number) && (isNumeric || !isDoubtful(text))) {
       return bare(number, text);
     }
-    if (Faults.holdsNothing(text, field, judge)) {
+    if (Faults.holdsNoValue(text, field, judge)) {
       return null;
     }
     if (TextConverter.isRounded(text)) {
@@ -79,66 +77,8 @@ final class NumberConverter implements CellConverter {
       fault(text, IntakeRule.UNREADABLE_NUMBER, " is no number.");
       return null;
     }
-    double number = decided(parts, text);
+    double number = marks.read(parts, text);
     return !Double.isNaN(number) ? withUnit(number, parts, text) : null;
-  }
-
-  /** The number in the decimal mark of its column; NaN where that is in doubt. */
-  private double decided(NumberText parts, String text) {
-    if (form.decimal() != null && parts.mark() != NumberText.Mark.NONE) {
-      return asStated(parts, text);
-    }
-    double point = parts.withPoint();
-    double comma = parts.withComma();
-    return switch (parts.mark()) {
-      case DOUBTFUL_POINT -> {
-        Clues found = clues.numbers(column);
-        boolean isDoubtful = found.second() > 0 && found.first() > 0;
-        yield isDoubtful ? inDoubt(text) : found.onlySecond() ? comma : point;
-      }
-      case DOUBTFUL_COMMA -> {
-        Clues found = clues.numbers(column);
-        yield found.onlyFirst() ? point : found.onlySecond() ? comma : inDoubt(text);
-      }
-      case COMMA -> clues.numbers(column).first() > 0 ? inDoubt(text) : comma;
-      default -> point;
-    };
-  }
-
-  private double asStated(NumberText parts, String text) {
-    boolean isComma = form.decimal() == DecimalMark.COMMA;
-    if (parts.mark() == (isComma ? NumberText.Mark.POINT : NumberText.Mark.COMMA)) {
-      judge.fault(
-          field,
-          text,
-          IntakeRule.AMBIGUOUS_NUMBER,
-          "%s has a decimal %s, and columns.yaml states decimal: %s. Correct the cell, or the mark in columns.yaml."
-              .formatted(
-                  Shown.value(text), isComma ? "point" : "comma", isComma ? "comma" : "point"),
-          "");
-      return Double.NaN;
-    }
-    return isComma ? parts.withComma() : parts.withPoint();
-  }
-
-  private double inDoubt(String text) {
-    Clues found = clues.numbers(column);
-    String why =
-        found.equals(Clues.NONE)
-            ? "nothing else in this column decides"
-            : "this column holds a decimal point %s times and a decimal comma %s times"
-                .formatted(found.first(), found.second());
-    judge.fault(
-        field,
-        text,
-        IntakeRule.AMBIGUOUS_NUMBER,
-        Shown.value(text)
-            + " can be read with a decimal comma or without; "
-            + why
-            + ". Expected a number without separators, or the mark in columns.yaml, as decimal:"
-            + " point.",
-        "");
-    return Double.NaN;
   }
 
   private Double withUnit(double number, NumberText parts, String text) {
@@ -200,7 +140,7 @@ final class NumberConverter implements CellConverter {
     boolean hasUnit = !parts.before().isEmpty() || !parts.after().isEmpty();
     boolean looksOther =
         hasUnit
-            ? (number < 0 && text.indexOf('-') < 0) || isBehindMark(parts)
+            ? (number < 0 && text.indexOf('-') < 0) || isBehindMark(parts) || isOnTwoLines(text)
             : PlainNumber.parse(text) != number;
     if (value != null && (parts.hasSeparators() || looksOther)) {
       String shown = PlainText.of(number);
@@ -215,6 +155,10 @@ final class NumberConverter implements CellConverter {
     return !parts.before().isEmpty() && !CurrencySign.isIn(parts.before());
   }
 
+  private static boolean isOnTwoLines(String text) {
+    return text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0 || text.indexOf('\t') >= 0;
+  }
+
   private void changed(String text, IntakeRule rule, String shown, String suggestion) {
     judge.changed(field, text, rule, Shown.value(text) + " is read as " + shown + ".", suggestion);
   }
@@ -225,22 +169,27 @@ final class NumberConverter implements CellConverter {
     if (!isLow && (field.maximum() == null || value <= field.maximum())) {
       return value;
     }
-    String unit = field.unit() == null ? "" : " " + field.unit().symbol();
+    String unit = field.unit() == null ? "" : behind(field.unit());
     String limit = PlainText.of(isLow ? field.minimum() : field.maximum()) + unit;
     boolean isOwn = PlainNumber.parse(said) == value;
     judge.fault(
         field,
         text,
         IntakeRule.OUT_OF_RANGE,
-        "%s%s is %s than %s, the %s possible."
+        "%s%s is %s than %s, the %s possible. Correct %s."
             .formatted(
                 Shown.value(text),
                 isOwn ? "" : " (" + PlainText.rounded(value) + unit + ")",
                 isLow ? "less" : "more",
                 limit,
-                isLow ? "least" : "most"),
+                isLow ? "least" : "most",
+                field.unit() == null || value < 0 ? "the number" : "the number or its unit"),
         perhapsMetric(value, text));
     return null;
+  }
+
+  private static String behind(Unit unit) {
+    return unit == Unit.DEGREE ? unit.symbol() : " " + unit.symbol();
   }
 
   /** Millimeters in a column of inches are the usual mistake. */
@@ -261,8 +210,11 @@ final class NumberConverter implements CellConverter {
     if (field.unit() == null) {
       return "Expected a number.";
     }
-    return "Expected a number of %s, or one followed by its unit (%s)."
-        .formatted(field.unit().plural(), unitsLike(field.unit()));
+    String like = unitsLike(field.unit());
+    return like.equals(field.unit().symbol())
+        ? "Expected a number of %s.".formatted(field.unit().plural())
+        : "Expected a number of %s, or one followed by its unit (%s)."
+            .formatted(field.unit().plural(), like);
   }
 
   /** Signs of all units that measure the same. */

@@ -10,5 +10,7 @@ import pondtally.schema.Unit;
  * @param refused the unit that the heading names and that is none of the field's, so that bare
  *     numbers cannot be used; null: none
  * @param decimal the decimal mark that columns.yaml states; null: it is found out
+ * @param isOurs whether the table is the program's own, whose numbers have a decimal point
  */
-record NumberForm(Unit bareUnit, String unitBy, String refused, DecimalMark decimal) {}
+record NumberForm(
+    Unit bareUnit, String unitBy, String refused, DecimalMark decimal, boolean isOurs) {}

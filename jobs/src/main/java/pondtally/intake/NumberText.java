@@ -66,6 +66,9 @@ record NumberText(String figures, boolean isNegative, String before, String afte
   }
 
   private static Mark markOf(String figures) {
+    if (figures.length() > PlainNumber.MOST_DIGITS) {
+      return Mark.BROKEN;
+    }
     if (DIGITS.matcher(figures).matches() || SPACED.matcher(figures).matches()) {
       return Mark.NONE;
     }

@@ -7,6 +7,9 @@ final class PlainNumber {
     1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
   };
 
+  /** No number of ours has so many; a text that has more is none. */
+  static final int MOST_DIGITS = 300;
+
   private PlainNumber() {}
 
   /**
@@ -30,7 +33,7 @@ final class PlainNumber {
         return Double.NaN;
       }
     }
-    if (count == 0 || count > 300) {
+    if (count == 0 || count > MOST_DIGITS) {
       return Double.NaN;
     }
     if (count > 15) {

@@ -88,8 +88,7 @@ final class SheetBody {
       if (!text.isEmpty()) {
         values[field.position()] = bound.converter().convert(text, row.isNumeric(at));
       } else if (field.required()) {
-        judge.fault(
-            field, "", IntakeRule.MISSING_REQUIRED, "This cell is empty and is needed.", "");
+        judge.fault(field, "", IntakeRule.MISSING_REQUIRED, Needed.message(field), "");
       }
     }
   }

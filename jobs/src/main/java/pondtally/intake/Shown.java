@@ -27,12 +27,49 @@ final class Shown {
       case '\t' -> shown.append("\\t");
       default -> {
         if (isUnseen(c)) {
-          shown.append(String.format("\\u%04x", (int) c));
+          shown.append(escape(c));
         } else {
           shown.append(c);
         }
       }
     }
+  }
+
+  /** Whether the text holds characters that nobody sees, white space aside. */
+  static boolean hasUnseen(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if ((c < ' ' || c >= 0x7f) && isUnseen(c) && !isWhite(c)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Which they are, in words. */
+  static String unseenIn(String text) {
+    int[] unseen = text.chars().filter(c -> isUnseen((char) c) && !isWhite((char) c)).toArray();
+    String first = escape((char) unseen[0]);
+    return unseen.length == 1
+        ? "a character that cannot be seen, shown here as " + first
+        : "%s characters that cannot be seen, shown here as %s and the like"
+            .formatted(unseen.length, first);
+  }
+
+  /** The text without characters that nobody sees. */
+  static String withoutUnseen(String text) {
+    return text.codePoints()
+        .filter(c -> c > Character.MAX_VALUE || !isUnseen((char) c) || isWhite((char) c))
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  private static boolean isWhite(char c) {
+    return c == '\t' || c == '\n' || c == '\r';
+  }
+
+  private static String escape(char c) {
+    return String.format("\\u%04x", (int) c);
   }
 
   /** Control and format characters (which include those that reverse the direction of text). */

@@ -24,17 +24,47 @@ final class TextConverter implements CellConverter {
     if (mayHoldNothing(text) && Faults.holdsNothing(text, field, judge)) {
       return null;
     }
-    if (field.kind() == TextKind.PLAIN || !isRounded(text)) {
-      return text;
+    return field.kind() == TextKind.PLAIN ? name(text) : id(text);
+  }
+
+  /** A name counts as it stands, but may look like another that it is not. */
+  private String name(String text) {
+    if (Shown.hasUnseen(text)) {
+      judge.notice(
+          field,
+          text,
+          IntakeRule.UNSEEN_CHARACTERS,
+          "%s holds %s, so it is not the same as the name without. Kept as it stands."
+              .formatted(Shown.value(text), Shown.unseenIn(text)),
+          Shown.withoutUnseen(text));
     }
-    judge.fault(
-        field,
-        text,
-        IntakeRule.DIGITS_LOST,
-        Shown.value(text)
-            + " is a long number that a spreadsheet rounded away. Expected the id as text.",
-        "");
-    return null;
+    return text;
+  }
+
+  private String id(String text) {
+    if (Faults.holdsUnseen(text, field, judge)) {
+      return null;
+    }
+    if (isRounded(text)) {
+      judge.fault(
+          field,
+          text,
+          IntakeRule.DIGITS_LOST,
+          Shown.value(text)
+              + " is a long number that a spreadsheet rounded away. Expected the id as text.",
+          "");
+      return null;
+    }
+    if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0 || text.indexOf('\t') >= 0) {
+      judge.fault(
+          field,
+          text,
+          IntakeRule.UNSEEN_CHARACTERS,
+          Shown.value(text) + " holds a line break or tab inside. Expected one id, on one line.",
+          "");
+      return null;
+    }
+    return text;
   }
 
   private static boolean mayHoldNothing(String text) {

@@ -57,7 +57,7 @@ record TextEncoding(Charset charset, int markLength, boolean isGuessed) {
     }
     if (!isAll(path, charset)) {
       throw new IOException(
-          "columns.yaml says encoding: %s, and it holds bytes that are none"
+          "columns.yaml says encoding: %s, but it is written in another. Correct columns.yaml"
               .formatted(charset.name().toLowerCase(Locale.ROOT)));
     }
     return new TextEncoding(charset, 0, false);

@@ -53,7 +53,7 @@ final class Unread {
         judge,
         isLikely ? Severity.SET_ASIDE : Severity.NOTICE,
         IntakeRule.UNRECOGNISED_TABLE,
-        "%s. Expected the name of the %s to begin with one of %s, or their headings. Its %s %s."
+        "%s. Expected a name of the %s that begins with one of %s, or the headings of one of them. If it holds records, rename it or name its table in columns.yaml. Its %s %s."
             .formatted(
                 whyUnknown(name), what, tables, were(rows), isLikely ? "set aside" : "not read"));
     return allSetAside(isLikely ? rows : 0);
@@ -93,7 +93,7 @@ final class Unread {
         judge,
         Severity.SET_ASIDE,
         IntakeRule.MISSING_COLUMN,
-        "The table %s needs %s, and row %s has no such heading. %s set aside."
+        "The table %s needs %s, and row %s has no such heading. Add the column, or say in columns.yaml which heading it has. %s set aside."
             .formatted(
                 table.name(), String.join(" and ", missing), headings.row().number, rows(rows)));
     return allSetAside(rows);

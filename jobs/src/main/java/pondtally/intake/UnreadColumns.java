@@ -85,7 +85,7 @@ final class UnreadColumns {
         judge,
         ignored.heading(),
         IntakeRule.DUPLICATE_HEADING,
-        "Columns %s and %s both stand for %s, of which column %s was read. Expected one of them.%s"
+        "Columns %s and %s both stand for %s, of which column %s was read. Keep one of them, or name the right one in columns.yaml.%s"
             .formatted(
                 used, letters, ignored.twin().name(), used, unread(count, "of column " + letters)),
         "");

@@ -22,7 +22,7 @@ final class WatershedConverter implements CellConverter {
     if (isDigits(text)) {
       return digits(text);
     }
-    if (Faults.holdsNothing(text, field, judge)) {
+    if (Faults.holdsNoValue(text, field, judge)) {
       return null;
     }
     if (TextConverter.isRounded(text)) {

@@ -42,7 +42,7 @@ final class YesNoConverter implements CellConverter {
           code);
       return isYes ? Boolean.TRUE : Boolean.FALSE;
     }
-    if (!Faults.holdsNothing(text, field, judge)) {
+    if (!Faults.holdsNoValue(text, field, judge)) {
       judge.fault(
           field,
           text,

@@ -328,4 +328,19 @@ class EdgeProgramsSparkTest {
     assertEquals(3, error.exitCode());
     assertTrue(error.getMessage().contains("install"), error.getMessage());
   }
+
+  /** Nobody knows what it holds, so figures without it would be wrong. */
+  @Test
+  void aBrokenWorkbookBesideGoodFilesStopsTheRun() throws IOException {
+    sites();
+    file("installs.csv", "device_id,site_id,installed_on\nD1,A,2024-05-01\n");
+    file("revisits.xlsx", "this is no workbook");
+    UserError error = assertThrows(UserError.class, this::run);
+    assertEquals(3, error.exitCode());
+    assertEquals(
+        "revisits.xlsx: The file cannot be read: it is not a workbook, or it is broken. Nothing of"
+            + " it is counted. A report without what is missing would be wrong, so none is made."
+            + " Mend the file, or move it out of the program folder, and run again.",
+        error.getMessage());
+  }
 }

@@ -171,7 +171,7 @@ class SumsSparkTest {
         folder.resolve("materials.csv"),
         """
         device_id,item,quantity,total_cost_usd,purchased_on
-        A-1,pipe,1,304.702,2023-12-12
+        A-1,pipe,1,304.7020,2023-12-12
         A-1,post,1,50,2024-04-01
         """);
     List<CSVRecord> rows = SampleRun.rows(SampleRun.of(folder), "costs");

@@ -68,7 +68,7 @@ class CostRulesTest {
         .finds(
             "materials 7 device_id=D1 set-aside unknown-device: The cost line has"
                 + " no device: no"
-                + " install row that could be used has the id \"D1\". The row was set"
+                + " install row that counts has the id \"D1\". The row was set"
                 + " aside. Correct"
                 + " the id, or add the install (or correct its row, if that was set aside).")
         .judges("7 SET_ASIDE");

@@ -47,8 +47,7 @@ class InstallRulesTest {
     TestCluster.of(install, line, visit(7, "D9", "2021-07-01"))
         .finds(
             "installs 5 site_id=S-1 set-aside unknown-site: The device has no"
-                + " site: no row of"
-                + " sites that could be used has the id \"S-1\". The row was set aside."
+                + " site: no sites row that counts has the id \"S-1\". The row was set aside."
                 + " Correct the"
                 + " id, or add the site (or correct its row, if that was set aside).",
             "materials 6 device_id=D9 set-aside device-set-aside: The install of"
@@ -256,9 +255,8 @@ class InstallRulesTest {
   void deviceNeverVisited() {
     TestCluster.sound(install(9, "D2", "2021-05-11"))
         .finds(
-            "installs 9 device_id=D2 notice device-never-visited: No visit to"
-                + " device \"D2\""
-                + " counts since it was installed on 2021-05-11, so its state is not"
+            "installs 9 device_id=D2 notice device-never-visited: Device \"D2\","
+                + " installed on 2021-05-11, has no visit that counts, so its state is not"
                 + " known. Add its"
                 + " visits, or plan one.")
         .judges();
@@ -268,9 +266,8 @@ class InstallRulesTest {
   void deviceWhoseVisitsCouldNotBeUsed() {
     TestCluster.sound(install(9, "D2", "2021-05-11"), visit(10, "D2", "2020-08-01"))
         .finds(
-            "installs 9 device_id=D2 notice device-never-visited: No visit to"
-                + " device \"D2\""
-                + " counts since it was installed on 2021-05-11, so its state is not"
+            "installs 9 device_id=D2 notice device-never-visited: Device \"D2\","
+                + " installed on 2021-05-11, has no visit that counts, so its state is not"
                 + " known. Of its"
                 + " visits, 1 row could not be used. Add its visits, or plan one.",
             "revisits 10 visited_on=2020-08-01 set-aside visit-before-install: The"

@@ -144,7 +144,7 @@ class SiteRulesTest {
     return place
         + " site_id=S1 set-aside unknown-site: "
         + what
-        + " no site: no row of sites that could be used has the id \"S1\". The"
+        + " no site: no sites row that counts has the id \"S1\". The"
         + " row was set"
         + " aside. Correct the id, or add the site (or correct its row, if that was set"
         + " aside).";

@@ -36,7 +36,7 @@ class VisitRulesTest {
         .finds(
             "revisits 7 device_id=D-1 set-aside unknown-device: The visit has no"
                 + " device: no"
-                + " install row that could be used has the id \"D-1\". The row was set"
+                + " install row that counts has the id \"D-1\". The row was set"
                 + " aside. Correct"
                 + " the id, or add the install (or correct its row, if that was set aside).")
         .judges("7 SET_ASIDE");
@@ -94,11 +94,13 @@ class VisitRulesTest {
             "revisits 8 condition=working notice same-day-visits: Two rows about"
                 + " device \"D1\""
                 + " on 2021-05-01 disagree: failed there ({row:0/0/9}), working here. The worse"
-                + " condition counts, so that row is used and this one is not.",
+                + " condition counts, so that row is used and this one is not. Correct the row that"
+                + " is wrong, or delete it.",
             "revisits 10 condition=reduced notice same-day-visits: Two rows about"
                 + " device \"D1\""
                 + " on 2021-05-01 disagree: failed there ({row:0/0/9}), reduced here. The worse"
-                + " condition counts, so that row is used and this one is not.")
+                + " condition counts, so that row is used and this one is not. Correct the row that"
+                + " is wrong, or delete it.")
         .judges("8 DUPLICATE", "10 DUPLICATE");
   }
 
@@ -120,8 +122,8 @@ class VisitRulesTest {
             "revisits 9 condition=working notice same-day-visits: Two rows about"
                 + " device \"D1\""
                 + " on 2021-05-01 disagree: failed there ({row:0/0/8}), working here. The worse"
-                + " condition counts, so that row is used and this one is not. Not"
-                + " counted with it:"
+                + " condition counts, so that row is used and this one is not. Correct the row that"
+                + " is wrong, or delete it. Not counted with it:"
                 + " action cleaned and cost_usd 12.5. If that belongs to the day, write"
                 + " it in the row"
                 + " that is used.")

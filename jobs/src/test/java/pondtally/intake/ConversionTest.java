@@ -136,7 +136,7 @@ class ConversionTest {
         "2101-01-01|out-of-range|\"2101-01-01\" is not possible here. Expected a day from 1950-01-01 to 2100-12-31. Row set aside.",
         "#VALUE!|error-cell|\"#VALUE!\" is an error of the spreadsheet, not a value. Row set aside.",
         "n/a|missing-required|\"n/a\" is read as not known. Row set aside.",
-        "''|missing-required|This cell is empty and is needed. Row set aside."
+        "''|missing-required|This cell is empty, and the row cannot be used without it. Expected a day, as YYYY-MM-DD. Row set aside."
       })
   void datesThatAreRefused(String value, String rule, String message) throws IOException {
     String finding = dates("visited_on", value.equals("''") ? "" : value).findings().get(0);
@@ -215,9 +215,9 @@ class ConversionTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "60|out-of-range|\"60\" is more than 48 in, the most possible. Value left out; the row counts without it. -> 60 mm",
-        "-3|out-of-range|\"-3\" is less than 1 in, the least possible. Value left out; the row counts without it.",
-        "3000 mm|out-of-range|\"3000 mm\" (118.11 in) is more than 48 in, the most possible. Value left out; the row counts without it.",
+        "60|out-of-range|\"60\" is more than 48 in, the most possible. Correct the number or its unit. Value left out; the row counts without it. -> 60 mm",
+        "-3|out-of-range|\"-3\" is less than 1 in, the least possible. Correct the number. Value left out; the row counts without it.",
+        "3000 mm|out-of-range|\"3000 mm\" (118.11 in) is more than 48 in, the most possible. Correct the number or its unit. Value left out; the row counts without it.",
         "wide|unreadable-number|\"wide\" is no number. Expected a number of inches, or one followed by its unit (in, ft, yd, mi, mm, cm, m, km). Value left out; the row counts without it.",
         "3 hands|unknown-unit|\"3 hands\": \"hands\" is no unit of length. Expected a number of inches, or one followed by its unit (in, ft, yd, mi, mm, cm, m, km). Value left out; the row counts without it.",
         "50%|unknown-unit|\"50%\": \"%\" is no unit of length. Expected a number of inches, or one followed by its unit (in, ft, yd, mi, mm, cm, m, km). Value left out; the row counts without it.",
@@ -252,15 +252,47 @@ class ConversionTest {
 
   @Test
   void separatorsThatNothingDecidesAreAnError() throws IOException {
-    Read read = install("install_cost_usd", "1,234");
     assertEquals(
         List.of(
-            "2 install_cost_usd changed ambiguous-number: \"1,234\" can be read with a decimal"
-                + " comma or without; nothing else in this column decides. Expected a number"
-                + " without separators, or the mark in columns.yaml, as decimal: point. Value left"
-                + " out; the row counts without it."),
-        read.findings());
-    assertEquals(1.234, costs("1.234").get(0), 0);
+            "2 install_cost_usd changed ambiguous-number: \"1,234\" is 1.234 if its comma is the"
+                + " decimal mark, and 1234 if it separates thousands; no other cell of the sheet"
+                + " decides. Write 1,2340 or 1234, or in columns.yaml which mark the partner uses, as"
+                + " decimal: point or decimal: comma. Value left out; the row counts without it."),
+        install("install_cost_usd", "1,234").findings());
+    assertEquals(
+        List.of(
+            "2 install_cost_usd changed ambiguous-number: \"$1.234\" is 1.234 if its point is the"
+                + " decimal mark, and 1234 if it separates thousands; no other cell of the sheet"
+                + " decides. Write 1.2340 or 1234, or in columns.yaml which mark the partner uses, as"
+                + " decimal: point or decimal: comma. Value left out; the row counts without it."),
+        install("install_cost_usd", "$1.234").findings());
+  }
+
+  @Test
+  void bothMarksInOneColumnAreAnError() throws IOException {
+    assertEquals(
+        List.of(
+            "3 install_cost_usd changed ambiguous-number: \"12,50\" has a decimal comma, and 1"
+                + " other cell has a decimal point. Correct the cells that are wrong, or write in"
+                + " columns.yaml which mark the partner uses, as decimal: point or decimal: comma."
+                + " Value left out; the row counts without it.",
+            "4 install_cost_usd changed ambiguous-number: \"1.234\" is 1.234 if its point is the"
+                + " decimal mark, and 1234 if it separates thousands; 1 other cell has a decimal"
+                + " point and 1 a decimal comma. Write 1.2340 or 1234, or in columns.yaml which mark the partner"
+                + " uses, as decimal: point or decimal: comma. Value left out; the row counts"
+                + " without it."),
+        install("install_cost_usd", "12.50", "12,50", "1.234").findings());
+  }
+
+  /** 12,375 inches are out of the possible, and a price index is a file in our own form. */
+  @Test
+  void aPointThatCannotSeparateThousandsIsADecimalPoint() throws IOException {
+    Read read = install("pipe_diameter_in", "12.375", "300.125 mm");
+    assertEquals(12.375, ((Install) read.records().get(0)).pipeDiameterIn());
+    assertEquals(300.125 / 25.4, ((Install) read.records().get(1)).pipeDiameterIn(), 1e-12);
+    Read prices = Read.text(folder, "prices.csv", "year,index\n2023,304.702\n2024,313.689\n");
+    assertEquals(List.of(), prices.findings());
+    assertEquals("2=2+0+0", prices.counts());
   }
 
   @Test
@@ -277,7 +309,7 @@ class ConversionTest {
   void otherCurrenciesAreRefused() throws IOException {
     assertEquals(
         "2 install_cost_usd changed unknown-unit: \"€50\": \"€\" is no unit of money. Expected a"
-            + " number of dollars, or one followed by its unit (USD). Value left out; the row"
+            + " number of dollars. Value left out; the row"
             + " counts without it.",
         install("install_cost_usd", "€50").findings().get(0));
   }

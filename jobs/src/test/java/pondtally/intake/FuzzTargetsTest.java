@@ -97,6 +97,23 @@ class FuzzTargetsTest {
     FuzzUnits.fuzzerTestOneInput("\u0004+5'".getBytes(StandardCharsets.UTF_8));
   }
 
+  /** Found by the target of units: separators of old terminals passed for white space. */
+  @Test
+  void charactersThatNobodySeesAreNoWhiteSpace() {
+    FuzzUnits.fuzzerTestOneInput("7\u001d\u001d\u001dfeet".getBytes(StandardCharsets.UTF_8));
+    FuzzUnits.fuzzerTestOneInput("7\u001fft".getBytes(StandardCharsets.UTF_8));
+    FuzzUnits.fuzzerTestOneInput("7\nft".getBytes(StandardCharsets.UTF_8));
+    FuzzUnits.fuzzerTestOneInput("7     f.t...".getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Found by the target of units: hundreds of digits were left out without a word. */
+  @Test
+  void aNumberWithoutEndIsReported() {
+    FuzzUnits.fuzzerTestOneInput(("+8." + "3".repeat(400)).getBytes(StandardCharsets.UTF_8));
+    FuzzUnits.fuzzerTestOneInput(("8." + "3".repeat(400)).getBytes(StandardCharsets.UTF_8));
+    FuzzUnits.fuzzerTestOneInput(("8" + ",333".repeat(200)).getBytes(StandardCharsets.UTF_8));
+  }
+
   /** A check that cannot fail finds nothing. */
   @Test
   void aValueChangedInSilenceIsFound() {

@@ -47,9 +47,10 @@ class HeadingsTest {
     assertEquals(
         List.of(
             "0 - notice unrecognised-table: Neither the name nor the headings tell which table"
-                + " this is. Expected the name of the file to begin with one of sites, installs,"
+                + " this is. Expected a name of the file that begins with one of sites, installs,"
                 + " materials, revisits, removals, properties, areas, prices, budgets, expenses,"
-                + " requests, or their headings. Its 2 rows were not read."),
+                + " requests, or the headings of one of them. If it holds records, rename it or name"
+                + " its table in columns.yaml. Its 2 rows were not read."),
         read.findings());
     assertEquals("0=0+0+0", read.counts());
   }
@@ -90,7 +91,8 @@ class HeadingsTest {
     assertEquals(
         List.of(
             "0 - set-aside missing-column: The table revisits needs condition, and row 1 has no"
-                + " such heading. 2 rows set aside."),
+                + " such heading. Add the column, or say in columns.yaml which heading it has. 2"
+                + " rows set aside."),
         read.findings());
   }
 }

@@ -92,8 +92,8 @@ class MixedNumbersTest {
     }
     boolean hasPoint = drafts.stream().anyMatch(draft -> draft.says() == Says.POINT);
     boolean hasComma = drafts.stream().anyMatch(draft -> draft.says() == Says.COMMA);
-    // Two writers who leave no trace of one of them, and a comma writer who leaves none at all,
-    // cannot be told from one who writes as the other cells do.
+    // Two writers who leave no trace of one of them cannot be told from one who writes as the other
+    // cells do.
     drafts.removeIf(draft -> isTraceless(draft, writers, hasPoint, hasComma));
     List<MixedColumns.Written> column = new ArrayList<>();
     for (Draft draft : drafts) {
@@ -112,17 +112,14 @@ class MixedNumbersTest {
   private static boolean isTraceless(Draft draft, int writers, boolean hasPoint, boolean hasComma) {
     boolean isOpen =
         draft.says() == Says.POINT_OR_THOUSANDS || draft.says() == Says.COMMA_OR_THOUSANDS;
-    return isOpen
-        && ((writers == 2 && !(hasPoint && hasComma))
-            || (writers == 1 && draft.says() == Says.POINT_OR_THOUSANDS && !hasComma));
+    return isOpen && writers == 2 && hasPoint != hasComma;
   }
 
   private static boolean isDecidable(Says says, boolean hasPoint, boolean hasComma) {
     return switch (says) {
       case NOTHING, POINT -> true;
       case COMMA -> !hasPoint;
-      case COMMA_OR_THOUSANDS -> hasPoint != hasComma;
-      case POINT_OR_THOUSANDS -> !(hasPoint && hasComma);
+      case COMMA_OR_THOUSANDS, POINT_OR_THOUSANDS -> hasPoint != hasComma;
     };
   }
 

@@ -74,7 +74,8 @@ class TextFileTest {
     assertEquals(
         List.of(
             "0 Notes notice duplicate-heading: Columns D and E both stand for notes, of which"
-                + " column D was read. Expected one of them. 1 cell of column E was not read."),
+                + " column D was read. Keep one of them, or name the right one in columns.yaml. 1"
+                + " cell of column E was not read."),
         read.findings());
   }
 

@@ -44,6 +44,9 @@ enum FaultKind {
   DIFFERING_INSTALL(
       "Two installs of one device that differ",
       "The later file's row is set aside; both are named."),
+  LIKELY_DUPLICATE(
+      "Device listed by two partners under two ids",
+      "Both rows are used and count as two devices until `aliases.csv` merges them; noticed."),
   EXACT_DUPLICATE(
       "Row given twice", "The first in file order is used; this one is a duplicate of it."),
   SAME_DAY_VISITS(

@@ -2,6 +2,8 @@ package pondtally.sample;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The whole sample: what happened, the sheets partners send, and the faults planted in them. */
 final class SampleProgram {
@@ -19,6 +21,7 @@ final class SampleProgram {
     new RowFaults(book).plant();
     new CrossFaults(book, world).plant();
     new ClaimFaults(book, world).plant();
+    new TwoIdFaults(book, world).plant();
     Habits habits = new Habits(book);
     habits.apply();
     new WholeFaults(book).find(sheets);
@@ -40,5 +43,14 @@ final class SampleProgram {
 
   List<Planted> planted() {
     return planted;
+  }
+
+  /** The device's own id by each id that a second partner gave it. */
+  Map<String, String> secondIds() {
+    return planted.stream()
+        .filter(fault -> fault.kind() == FaultKind.LIKELY_DUPLICATE)
+        .collect(
+            Collectors.toMap(
+                fault -> fault.row().text("device_id"), fault -> fault.twin().text("device_id")));
   }
 }

@@ -188,6 +188,7 @@ class SampleWorldTest {
       }
     }
     Map<String, LocalDate> installed = world.installDates();
+    program.secondIds().forEach((second, id) -> installed.put(second, installed.get(id)));
     Set<String> days = new HashSet<>();
     counted(Table.REVISITS)
         .forEach(

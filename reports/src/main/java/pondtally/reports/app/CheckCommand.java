@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import pondtally.app.Job;
 import pondtally.app.JobRequest;
+import pondtally.app.UnreadableFiles;
 import pondtally.check.IssueBook;
 import pondtally.check.MessageGroups;
 import pondtally.check.UserError;
@@ -31,7 +32,7 @@ import pondtally.check.UserError;
       "  pondtally check my-program --suggest               show a columns.yaml for each partner",
       "  pondtally check my-program --suggest --out drafts  write them to drafts/PARTNER",
       "",
-      "Exits with 1 if any row was set aside."
+      "Exits with 1 if any row was set aside, with 3 if a file could not be read."
     })
 final class CheckCommand implements Callable<Integer> {
 
@@ -79,6 +80,11 @@ final class CheckCommand implements Callable<Integer> {
     }
     IssueBook book = checked();
     print(book);
+    UnreadableFiles.among(book.issues())
+        .ifPresent(
+            unusable -> {
+              throw unusable;
+            });
     boolean anySetAside = book.accounts().stream().anyMatch(row -> row.counts().setAside() > 0);
     return anySetAside ? Main.ROWS_SET_ASIDE : Main.DONE;
   }
@@ -104,6 +110,9 @@ final class CheckCommand implements Callable<Integer> {
       lines.println(CheckJson.of(book.accounts(), book.issues()));
     } else {
       MessageGroups.lines(book.issues(), "").forEach(lines::println);
+      if (!book.issues().isEmpty()) {
+        lines.println();
+      }
       Summary.printAccount(lines, book.accounts());
     }
     lines.flush();

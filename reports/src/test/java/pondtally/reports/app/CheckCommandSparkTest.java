@@ -110,6 +110,22 @@ class CheckCommandSparkTest {
   }
 
   @Test
+  void aFileThatCannotBeReadIsToldLastAndHasACodeOfItsOwn() throws IOException {
+    write("north/areas.xlsx", "no workbook");
+    assertEquals(3, run("check", program.toString()));
+    assertTrue(out.contains("unknown-code"), out);
+    assertTrue(
+        err.contains(
+            "pondtally: north/areas.xlsx: The file cannot be read: it is not a workbook, or it is"
+                + " broken."),
+        err);
+    assertEquals(3, run("check", program.toString(), "--json"));
+    assertEquals("7", new ObjectMapper().readTree(out).get("rows").get("read").asText());
+    assertEquals(3, run("report", program.toString(), "--out", folder.resolve("r").toString()));
+    assertFalse(Files.exists(folder.resolve("r")));
+  }
+
+  @Test
   void aPairIsShownUntilAliasesMergeIt() throws IOException {
     List<String> pair = List.of("south/installs.csv 2 notice site,Mill,N1 and device,S3,N-7");
     assertEquals(pair, issues(json(), "likely-duplicate"));
