@@ -101,7 +101,7 @@ final class OutcomeTables {
 
   private static String claimed(String grade) {
     return grade.equals("none given")
-        ? Messages.of("page.OutcomeTables.claimed-no-evidence-given")
+        ? Messages.of("common.claimed-no-evidence-given")
         : Messages.of("page.OutcomeTables.claimed-by", Map.of("grade", GroupText.words(grade)));
   }
 

@@ -43,6 +43,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import pondtally.reports.text.Messages;
 import pondtally.reports.view.Line;
 
@@ -52,12 +53,18 @@ import pondtally.reports.view.Line;
  */
 final class ChartWriter {
 
-  /** Blue, vermillion, green, purple: 3 to 1 on white, told apart by the color-blind. */
-  private static final int[] PALETTE = {0x0072B2, 0xD55E00, 0x009E73, 0xCC79A7};
+  /** Blue, vermillion, green, purple, two grays: 3 to 1 on white, told apart by the color-blind. */
+  private static final int[] PALETTE = {0x0072B2, 0xD55E00, 0x009E73, 0xCC79A7, 0x333333, 0x8C8C8C};
 
   private static final PresetLineDash[] DASHES = {
     PresetLineDash.SOLID, PresetLineDash.DASH, PresetLineDash.SYSTEM_DOT, PresetLineDash.DASH_DOT
   };
+
+  /** Digits that stand side by side under a chart as wide as ours are. */
+  private static final int MOST_NAMES = 80;
+
+  /** Upward to the right, in 60,000ths of a degree. */
+  private static final int SLANT = -45 * 60_000;
 
   private static final QName LANGUAGE = new QName("lang");
   private static final Set<String> RUN_PROPERTIES = Set.of("rPr", "defRPr", "endParaRPr");
@@ -122,6 +129,9 @@ final class ChartWriter {
       added.setFillProperties(fill(PALETTE[color++ % PALETTE.length]));
     }
     chart.plot(data);
+    if (isCrowded(sheetName, plan)) {
+      slant(chart);
+    }
     CTBarChart bar = chart.getCTChart().getPlotArea().getBarChartArray(0);
     attribute(bar.addNewGapWidth(), "80");
     if (stacked) {
@@ -132,6 +142,22 @@ final class ChartWriter {
         limits(bar.getSerArray(i).addNewErrBars(), sheetName, plan.series().get(i));
       }
     }
+  }
+
+  /** Whether the names under the bars would run into each other. */
+  private boolean isCrowded(String sheetName, ChartPlan plan) {
+    ChartPlan.Series first = plan.series().get(0);
+    return lines(place(sheetName, first), first).stream()
+            .mapToDouble(line -> TextWidth.of(line.text(first.x())) + 2)
+            .sum()
+        > MOST_NAMES;
+  }
+
+  private static void slant(XSSFChart chart) {
+    CTTextBody words = chart.getCTChart().getPlotArea().getCatAxArray(0).addNewTxPr();
+    words.addNewBodyPr().setRot(SLANT);
+    words.addNewLstStyle();
+    words.addNewP().addNewPPr().addNewDefRPr();
   }
 
   /** The axis holds zero and the whole of every error bar; programs look at the bars alone. */

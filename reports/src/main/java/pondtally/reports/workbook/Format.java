@@ -21,8 +21,8 @@ public enum Format {
   ONE("#,##0.0"),
   /** Two decimals. */
   TWO("#,##0.00"),
-  /** Three decimals, for probabilities of tests. */
-  THREE("0.000"),
+  /** Three decimals, for probabilities of tests: a small one is never printed as none. */
+  THREE("[<0.0005]\"< 0.001\";0.000"),
   /** Five decimals, for coordinates. */
   FIVE("0.00000"),
   /** A share as a percentage. */

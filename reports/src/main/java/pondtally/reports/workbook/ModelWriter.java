@@ -90,7 +90,7 @@ final class ModelWriter {
   }
 
   private void widths() {
-    int[] widths = {44, 16, 16, 24, 14, 20, 16, 16, 18, 10};
+    int[] widths = {44, 16, 16, 24, 14, 20, 16, 16, 18, 14};
     for (int i = 0; i < widths.length; i++) {
       sheet.setColumnWidth(i, widths[i] * 256);
     }

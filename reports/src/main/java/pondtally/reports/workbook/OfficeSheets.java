@@ -16,9 +16,10 @@ final class OfficeSheets {
             .add("grouping", "group", "year")
             .heading(Messages.of("common.Fiscal-year"));
     columns.add("asked", "installed", "unsuitable", "waiting", "declined", "not_recorded");
-    columns.add("installed_share");
+    columns.add("installed_share").format(Format.SHARE);
     columns.live(Formula.share("installed", "installed", "unsuitable", "declined"));
-    columns.add("lower", "upper", "installed_working");
+    columns.add("lower").format(Format.SHARE).add("upper").format(Format.SHARE);
+    columns.add("installed_working");
     book.add(
         TableSheet.of(
                 Messages.of("workbook.OfficeSheets.requests"),
@@ -50,7 +51,14 @@ final class OfficeSheets {
             .heading(Messages.of("common.Kind"))
             .add("year");
     columns.heading(Messages.of("common.Fiscal-year")).add("lines");
-    columns.add("cash_usd").total().add("in_kind_usd").total().add("miles").total();
+    columns
+        .add("cash_usd")
+        .total()
+        .add("in_kind_usd")
+        .total()
+        .add("miles")
+        .format(Format.COUNT)
+        .total();
     book.add(
         TableSheet.of(
                 Messages.of("workbook.OfficeSheets.program-expenses"),

@@ -29,12 +29,7 @@ final class RemovalSheet {
     Columns columns = Columns.of(tables, "removals_avoided").add("year").width(24);
     columns.add("sites", "sites_left_out", "avoided_computed").format(Format.ONE).total();
     for (String grade : grades) {
-      columns
-          .add(
-              CLAIM + grade,
-              Messages.of("workbook.RemovalSheet.claimed-by", Map.of("grade", grade)),
-              Format.ONE)
-          .total();
+      columns.add(CLAIM + grade, claimed(grade), Format.ONE).total();
     }
     columns.add("removals_reported").format(Format.ONE).total();
     book.add(
@@ -65,6 +60,12 @@ final class RemovalSheet {
             .withKeyColumns(2));
   }
 
+  private static String claimed(String grade) {
+    return grade.equals("none given")
+        ? Messages.of("common.claimed-no-evidence-given")
+        : Messages.of("workbook.RemovalSheet.claimed-by", Map.of("grade", grade));
+  }
+
   private static List<Line> years(List<Row> rows) {
     Map<String, Map<String, String>> years = new TreeMap<>();
     for (Row row : rows) {
@@ -91,12 +92,7 @@ final class RemovalSheet {
         ChartPlan.Series.of(
             Messages.of("workbook.RemovalSheet.computed"), "year", "avoided_computed", years));
     for (String grade : grades) {
-      series.add(
-          ChartPlan.Series.of(
-              Messages.of("workbook.RemovalSheet.claimed-by", Map.of("grade", grade)),
-              "year",
-              CLAIM + grade,
-              years));
+      series.add(ChartPlan.Series.of(claimed(grade), "year", CLAIM + grade, years));
     }
     return new ChartPlan[] {
       new ChartPlan(

@@ -70,7 +70,7 @@ final class SeasonSheets {
         Messages.of("workbook.SeasonSheets.expected-failures-by-year-with-95"),
         Messages.of("workbook.SeasonSheets.bars-expected-failures-in-each-coming"),
         ChartPlan.Kind.COLUMNS,
-        Messages.of("common.Year"),
+        Messages.of("workbook.SeasonSheets.year-ahead"),
         Messages.of("common.Failures"),
         "0",
         List.of(

@@ -45,14 +45,20 @@ final class TableLines {
     float height = 0;
     for (int i = 0; i < place.widths().length; i++) {
       TableColumn column = place.sheet().columns().get(i);
-      if (column.format() == Format.WRAPPED) {
-        String text = line.text(column.column());
+      String text = column.formula() == null ? line.text(column.column()) : "";
+      if (format(column, text, place.widths()[i]) == Format.WRAPPED) {
         height = Math.max(height, Widths.height(text, place.widths()[i]));
       }
     }
     if (height > row.getSheet().getDefaultRowHeightInPoints()) {
       row.setHeightInPoints(Math.min(height, HIGHEST_ROW_POINTS));
     }
+  }
+
+  /** A text that its column cannot show on one line goes on in a second, in print as well. */
+  private static Format format(TableColumn column, String text, int width) {
+    boolean breaks = column.format() == Format.TEXT && Widths.isTooLong(text, width);
+    return breaks ? Format.WRAPPED : column.format();
   }
 
   private void write(Cell cell, TableColumn column, Line line, Refs here) {
@@ -66,7 +72,8 @@ final class TableLines {
     } else if (own.equals(Line.WITHHELD)) {
       unknown(cell, column, own);
     } else {
-      constant(cell, column.format(), own);
+      int width = place.widths()[cell.getColumnIndex()];
+      constant(cell, format(column, own, width), own);
     }
   }
 

@@ -11,6 +11,9 @@ public final class Widths {
   private static final int WIDEST = 32;
   private static final float POINTS_A_LINE = 13;
 
+  /** What the edges of a cell and the indent of a text take. */
+  private static final int INDENT = 2;
+
   /** Lines looked at to fit a column: enough for the look, few enough for the time. */
   private static final int LOOKED_AT = 2_000;
 
@@ -31,10 +34,10 @@ public final class Widths {
     int longest =
         lines.stream()
             .limit(LOOKED_AT)
-            .mapToInt(line -> line.text(column.column()).length())
+            .mapToInt(line -> (int) Math.ceil(TextWidth.of(line.text(column.column()))))
             .max()
             .orElse(0);
-    return Math.max(width, Math.min(WIDEST, longest + 2));
+    return Math.max(width, Math.min(WIDEST, longest + INDENT));
   }
 
   private static int longestWord(String heading) {
@@ -47,18 +50,19 @@ public final class Widths {
 
   /**
    * Height of a row that holds {@code text}, in points. Not every program fits rows to wrapped text
-   * by itself. Letters of a sentence are narrower than the digits that widths are counted in.
+   * by itself.
    */
   public static float height(String text, int width) {
-    int letters = width * 6 / 5;
     int lines = 0;
     for (String paragraph : text.replace('\u00a0', ' ').split("\n", -1)) {
-      for (String line : wrapped(paragraph, letters)) {
-        // A word longer than the column is broken inside.
-        lines += 1 + Math.max(0, line.length() - 1) / letters;
-      }
+      lines += TextWidth.lines(paragraph, width - INDENT);
     }
     return lines * POINTS_A_LINE + 3;
+  }
+
+  /** Whether a cell of that width cannot show the text on one line. */
+  static boolean isTooLong(String text, int width) {
+    return text.indexOf('\n') >= 0 || TextWidth.of(text) > width - INDENT;
   }
 
   /** Breaks a text at spaces into lines of at most {@code width} characters where words allow. */
