@@ -23,6 +23,10 @@ final class HazardRatioChart {
   private static final String NEUTRAL =
       Messages.of("chart.HazardRatioChart.how-failure-depends-on-pipe-build");
   private static final double WIDEST = 16;
+
+  /** Above so many the numbers of the axis would touch, and every second is left out. */
+  private static final double MOST_DOUBLINGS = 6.5;
+
   private static final List<String> HEADS =
       List.of(
           Messages.of("chart.HazardRatioChart.ratio-limits"),
@@ -133,7 +137,8 @@ final class HazardRatioChart {
     axis.setBase(2);
     axis.setRange(
         doubling(Math.max(least, 1 / WIDEST), false), doubling(Math.min(most, WIDEST), true));
-    axis.setTickUnit(new NumberTickUnit(1));
+    double doublings = axis.calculateLog(axis.getUpperBound() / axis.getLowerBound());
+    axis.setTickUnit(new NumberTickUnit(doublings > MOST_DOUBLINGS ? 2 : 1));
     axis.setMinorTickCount(1);
     axis.setNumberFormatOverride(Scale.format("0.####"));
     axis.setMinorTickMarksVisible(false);

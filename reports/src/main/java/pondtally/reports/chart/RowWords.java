@@ -80,6 +80,7 @@ record RowWords(
   private static final Font BOLD = Lettering.bold(Lettering.SMALL);
   private static final double MOST_NAME = 150;
   private static final double GAP = 8;
+  private static final double INSET = 6;
   private static final double LINE = 10;
   private static final double MOST_HEIGHT = 490;
 
@@ -96,17 +97,36 @@ record RowWords(
       double middle = data.getY() + (row + 0.5) * rowHeight;
       drawName(g, names.get(row), data.getX() - GAP, middle);
       drawCells(g, columns.get(row), data.getMaxX(), middle + 3);
-      drawInstead(g, instead.get(row), data.getX() + 6, middle);
+      drawInstead(g, row, data, middle);
     }
   }
 
-  private static void drawInstead(Graphics2D g, String text, double x, double middle) {
-    if (!text.isEmpty()) {
+  /** Words in the plot, and over the empty figures beside it, on as many lines as names have. */
+  List<String> insteadLines(int row) {
+    double width = room.data() - INSET + leadingBlank(columns.get(row));
+    return Lettering.wrap(instead.get(row), SMALL, width, room.isBroken ? 2 : 1);
+  }
+
+  private void drawInstead(Graphics2D g, int row, Rectangle2D data, double middle) {
+    List<String> lines = insteadLines(row);
+    double x = data.getX() + INSET;
+    double y = middle - (lines.size() - 1) * LINE / 2;
+    for (String line : lines) {
       g.setPaint(Color.WHITE);
-      double width = Lettering.width(text, SMALL) + 4;
-      g.fill(new Rectangle2D.Double(x - 2, middle - LINE / 2, width, LINE));
-      Words.at(g, text, SMALL, Look.GRAY, x, middle + 3);
+      double width = Lettering.width(line, SMALL) + 4;
+      g.fill(new Rectangle2D.Double(x - 2, y - LINE / 2, width, LINE));
+      Words.at(g, line, SMALL, Look.GRAY, x, y + 3);
+      y += LINE;
     }
+  }
+
+  /** Width of the columns before the first figure of a row. */
+  private double leadingBlank(List<String> cells) {
+    double width = 0;
+    for (int i = 0; i < cells.size() && cells.get(i).isEmpty(); i++) {
+      width += GAP + room.columns.get(i);
+    }
+    return width;
   }
 
   private void drawName(Graphics2D g, String name, double right, double middle) {

@@ -76,12 +76,13 @@ final class SeasonChart {
         SeasonYear.name(Line.of(row)),
         List.of(
             failures
-                .map(found -> found.measured("failures").replace(Messages.of("common.likely"), ""))
-                .map(said -> said.replaceFirst("\u00a0failures?", ""))
+                .map(found -> found.whole().replace(Messages.of("common.likely"), ""))
                 .orElse(Missing.NOT_KNOWN),
             whole(row, "visits"),
             whole(row, "hours"),
-            Missing.orNotKnown(row.number("cost_usd"), NumberText::dollars)),
+            Estimate.of(row.number("cost_usd"), row.number("cost_lower"), row.number("cost_upper"))
+                .map(Estimate::dollarsAlone)
+                .orElse(Missing.NOT_KNOWN)),
         row.number("expected_failures"),
         row.number("lower"),
         row.number("upper"),
@@ -107,7 +108,7 @@ final class SeasonChart {
                         found ->
                             SeasonYear.name(Line.of(row))
                                 + ": "
-                                + found.measured("expected failures")))
+                                + found.whole("expected failures")))
         .orElse(NEUTRAL);
   }
 }

@@ -41,7 +41,7 @@ final class SeasonTables {
             "expected_failures",
             "lower",
             "upper",
-            estimate -> estimate.measured("failures"))
+            estimate -> estimate.whole("failures"))
         .number(Shape.ONE, "repairs", "replacements")
         .number(Shape.COUNT, "visits", "hours", "crew_days")
         .estimate(

@@ -67,6 +67,21 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
     return said(decimals(0), NumberText::dollars, "");
   }
 
+  /** Dollars without the limits that decide where they are rounded: {@code $4,300}. */
+  public String dollarsAlone() {
+    return NumberText.dollars(Rounding.to(value, decimals(0)));
+  }
+
+  /** A count to be expected, never with decimals: {@code 12 (likely 7 to 18)}. */
+  public String whole() {
+    return said(decimals(0), NumberText::decimal, "");
+  }
+
+  /** The same with what is counted: {@code 12 failures (likely 7 to 18)}. */
+  public String whole(String plural) {
+    return measured(plural, 0);
+  }
+
   /** A rate: {@code 2.7 (likely 1.4 to 4.9)}. */
   public String rate() {
     return said(decimals(2), NumberText::decimal, "");
@@ -100,9 +115,13 @@ public record Estimate(double value, OptionalDouble lower, OptionalDouble upper)
     return measured("years");
   }
 
-  /** Any measure with its unit in the plural: {@code 12 failures (likely 7 to 18)}. */
+  /** Any measure with its unit in the plural: {@code 12.4 days (likely 7.1 to 18.0)}. */
   public String measured(String plural) {
-    int decimals = decimals(1);
+    return measured(plural, 1);
+  }
+
+  private String measured(String plural, int most) {
+    int decimals = decimals(most);
     double rounded = Rounding.to(value, decimals).doubleValue();
     String figure = NumberText.measured(rounded, Math.max(0, decimals), plural);
     return estimate(figure, limits(decimals, NumberText::decimal));

@@ -60,6 +60,23 @@ final class BenefitSentences {
         : Missing.orNotKnown(Cells.number(row, column), NumberText::dollars);
   }
 
+  /** Rounded where the limits of the ratio, taken as benefit at this cost, round it. */
+  private static String net(Row row) {
+    OptionalDouble cost = Cells.number(row, "cost_usd");
+    return Estimate.of(
+            Cells.number(row, "net_usd"),
+            netAt(Cells.number(row, "ratio_lower"), cost),
+            netAt(Cells.number(row, "ratio_upper"), cost))
+        .map(found -> found.hasLimits() ? found.dollarsAlone() : dollars(row, "net_usd"))
+        .orElseGet(() -> dollars(row, "net_usd"));
+  }
+
+  private static OptionalDouble netAt(OptionalDouble ratio, OptionalDouble cost) {
+    return ratio.isPresent() && cost.isPresent()
+        ? OptionalDouble.of(cost.getAsDouble() * (ratio.getAsDouble() - 1))
+        : OptionalDouble.empty();
+  }
+
   private static void toDate(Rows at, Row row, List<Sentence> sentences) {
     if (!known(row, "cost_usd")) {
       sentences.add(
@@ -68,7 +85,7 @@ final class BenefitSentences {
     }
     sentences.add(
         Said.of("view.BenefitSentences.net-benefit-to-date-damage-avoided")
-            .cell("netUsd", at, dollars(row, "net_usd"), "net_usd")
+            .cell("netUsd", at, net(row), "net_usd")
             .cell(
                 "equivalentAnnualUsd",
                 at,
@@ -120,7 +137,7 @@ final class BenefitSentences {
                 at,
                 Missing.orNotKnown(Cells.number(row, "discount_rate"), NumberText::percent),
                 "discount_rate")
-            .cell("netUsd", at, dollars(row, "net_usd"), "net_usd")
+            .cell("netUsd", at, net(row), "net_usd")
             .cell(
                 "equivalentAnnualUsd",
                 at,

@@ -53,7 +53,7 @@ final class GrantSeason {
               Rows at = all.where("year", year);
               table.row(
                   GrantCells.words(SeasonYear.name(at.lines().get(0))),
-                  GrantCells.estimate(at, Estimate::rate, "expected_failures", "lower", "upper"),
+                  GrantCells.estimate(at, Estimate::whole, "expected_failures", "lower", "upper"),
                   GrantCells.cell(at, "visits", v -> NumberText.decimal(v, 0)),
                   GrantCells.cell(at, "hours", v -> NumberText.decimal(v, 0)),
                   GrantCells.estimate(

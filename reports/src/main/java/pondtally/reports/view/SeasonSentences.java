@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Estimate;
 import pondtally.reports.text.Messages;
 import pondtally.reports.text.NumberText;
 
@@ -47,12 +48,19 @@ final class SeasonSentences {
                                 "visits", at, NumberText.measured(visits, 0, "visits"), "visits")))
         .part(
             "cost",
-            known(row, "cost_usd")
+            cost(row)
                 .map(
                     usd ->
                         Said.of("view.SeasonSentences.for-about")
-                            .cell("cost", at, NumberText.dollars(usd), "cost_usd")))
+                            .cell("cost", at, usd.dollarsAlone(), "cost_usd")))
         .build();
+  }
+
+  private static Optional<Estimate> cost(Row row) {
+    return Estimate.of(
+        Cells.number(row, "cost_usd"),
+        Cells.number(row, "cost_lower"),
+        Cells.number(row, "cost_upper"));
   }
 
   private static Optional<Said> limits(Rows at, Row row) {

@@ -298,6 +298,61 @@ class RowChartsTest {
         plain(figure.title()));
   }
 
+  /** Numbers of an axis from a sixteenth to sixteen would touch. */
+  @Test
+  void aWideDoublingScaleNumbersEverySecondStep() throws Exception {
+    assertEquals(1, tick(0.4, 5.2));
+    assertEquals(2, tick(0.05, 12));
+  }
+
+  private double tick(double lower, double upper) throws Exception {
+    TestTables tables = tables();
+    tables.row(
+        "hazard_ratios",
+        "model",
+        "pipe",
+        "term",
+        "pipe",
+        "level",
+        "single 10 in",
+        "reference",
+        "dual 12 in",
+        "devices",
+        12,
+        "failures",
+        9,
+        "hazard_ratio",
+        1.5,
+        "lower",
+        lower,
+        "upper",
+        upper,
+        "p_value",
+        0.5);
+    Figure figure =
+        HazardRatioChart.figures(new ChartSource(tables.open(folder.resolve("t" + upper)))).get(0);
+    return ((LogAxis) figure.panels().get(0).plot().getDomainAxis()).getTickUnit().getSize();
+  }
+
+  /** Words that stand for a mark keep off the figures beside the plot. */
+  @Test
+  void aLongReasonGoesOnInASecondLineAndEndsBeforeTheFigures() {
+    String reason = "not estimable: no failure among the 30 devices at this level, so no estimate";
+    String name = "installed in the year 2025 against installed in the year 2022";
+    List<List<String>> cells = List.of(List.of("", "0", "30"));
+    List<String> heads = List.of("Ratio (limits)", "Failures", "Lives");
+    RowWords.Room room = RowWords.Room.of(List.of(name), heads, cells);
+    RowWords words = new RowWords(List.of(name), heads, cells, List.of(reason), room);
+    List<String> lines = words.insteadLines(0);
+    assertEquals(reason, String.join(" ", lines));
+    assertEquals(2, lines.size(), lines.toString());
+    double toFigures = room.data() + room.columns().get(0) + 8;
+    for (String line : lines) {
+      double width = Lettering.width(line, Lettering.regular(Lettering.SMALL));
+      assertTrue(width <= toFigures, line);
+    }
+  }
+
   @Test
   void theAssumptionThatMovesMostStandsOnTop() throws Exception {
     Figure figure = SensitivityChart.figures(source(InventedProgram.usual())).get(0);

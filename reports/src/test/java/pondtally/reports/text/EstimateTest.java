@@ -39,6 +39,19 @@ class EstimateTest {
   }
 
   @Test
+  void expectedCountsHaveNoDecimals() {
+    assertEquals("1 (likely 0 to 12)", plain(estimate(1.4, 0, 12).whole()));
+    assertEquals("1 failure (likely 0 to 12)", plain(estimate(1.4, 0, 12).whole("failures")));
+    assertEquals("49 failures (likely 36 to 69)", plain(estimate(48.9, 36, 69).whole("failures")));
+  }
+
+  @Test
+  void dollarsToldAloneAreRoundedByTheirLimits() {
+    assertEquals("$48,000", plain(estimate(47_623, 38_126, 59_125).dollarsAlone()));
+    assertEquals("$3,315", plain(estimate(3_315.4, 3_290, 3_345).dollarsAlone()));
+  }
+
+  @Test
   void anEstimateWithoutLimitsSaysSo() {
     Estimate bare = new Estimate(4312.4, OptionalDouble.empty(), OptionalDouble.of(5000));
     assertFalse(bare.hasLimits());
