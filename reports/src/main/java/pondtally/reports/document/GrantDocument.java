@@ -49,9 +49,9 @@ public final class GrantDocument {
         section(document, paragraphs, section);
         charts(pictures, section, byName);
       }
-      pictures.writeTall();
       cautions(paragraphs);
       methods(paragraphs, tables);
+      pictures.writeTall();
       footer(document, tables);
       DocumentProperties.set(document, tables);
       StableZip.writeArchive(document::write, file);

@@ -34,12 +34,7 @@ final class PictureWriter {
 
   /** Whether the chart stands better on a page of its own. */
   static boolean isTall(Path folder, ChartFile chart) {
-    return height(folder, chart) > TALL_INCHES;
-  }
-
-  /** Height in inches. */
-  static double height(Path folder, ChartFile chart) {
-    return inches(folder.resolve(chart.name() + ".png"))[1];
+    return inches(folder.resolve(chart.name() + ".png"))[1] > TALL_INCHES;
   }
 
   /** Adds the chart and its caption. */

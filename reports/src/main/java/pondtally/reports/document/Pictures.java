@@ -2,18 +2,15 @@ package pondtally.reports.document;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import pondtally.reports.chart.ChartFile;
 import pondtally.reports.text.Messages;
 
 /**
- * The charts of a document: each where it is spoken of, but those that nearly fill a page after the
- * last section, so that no page is half empty before them.
+ * The charts of a document: each where it is spoken of, but those that nearly fill a page at the
+ * end, so that text fills the pages before them.
  */
 final class Pictures {
 
@@ -42,10 +39,7 @@ final class Pictures {
     if (!tall.isEmpty()) {
       paragraphs.heading(1, Messages.of("document.tall.heading"));
     }
-    // The lowest last: the text goes on under it.
-    List<ChartFile> inOrder = new ArrayList<>(tall.keySet());
-    inOrder.sort(Comparator.comparingDouble(chart -> -PictureWriter.height(folder, chart)));
-    for (ChartFile chart : inOrder) {
+    for (ChartFile chart : tall.keySet()) {
       PictureWriter.write(document, paragraphs, folder, chart, tall.get(chart));
     }
   }

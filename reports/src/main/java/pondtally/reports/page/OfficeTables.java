@@ -1,5 +1,6 @@
 package pondtally.reports.page;
 
+import java.util.Comparator;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.text.GroupText;
 import pondtally.reports.text.Messages;
@@ -7,6 +8,8 @@ import pondtally.reports.view.Rows;
 
 /** What the office keeps: requests, agreements and permits, costs beyond devices. */
 final class OfficeTables {
+
+  private static final String ALL = "all";
 
   private OfficeTables() {}
 
@@ -35,15 +38,24 @@ final class OfficeTables {
             Rows.of(tables, "lapses").only(row -> !row.text("standing").equals("later")));
   }
 
+  private static String kind(String code) {
+    return code.equals(ALL) ? Messages.of("page.OfficeTables.all-kinds") : GroupText.words(code);
+  }
+
+  /** The kinds, then the row of all of them. */
+  private static Rows totalLast(Rows kinds) {
+    return kinds.sorted(Comparator.comparing(row -> row.text("kind").equals(ALL)));
+  }
+
   static PageTable expenses(TablePackage tables) {
     return Grid.of(tables, "program_expenses", "kind")
         .note(Messages.of("page.OfficeTables.in-no-other-cost-table-who"))
-        .head(Messages.of("common.Kind"), "kind", GroupText::words)
+        .head(Messages.of("common.Kind"), "kind", OfficeTables::kind)
         .number(Shape.COUNT, "lines")
         .number(Shape.DOLLARS, "cash_usd", "in_kind_usd")
         .number(Shape.COUNT, "miles")
         .build(
             Messages.of("page.OfficeTables.what-the-program-cost-beyond-its"),
-            Rows.of(tables, "program_expenses").where("year", "all"));
+            totalLast(Rows.of(tables, "program_expenses").where("year", "all")));
   }
 }

@@ -80,6 +80,12 @@ final class GrantCells {
     return rows.first().map(row -> Cells.number(row, column)).orElse(OptionalDouble.empty());
   }
 
+  /** The number where it is more than {@code least}. */
+  static OptionalDouble above(Rows rows, String column, double least) {
+    OptionalDouble number = number(rows, column);
+    return number.isPresent() && number.getAsDouble() > least ? number : OptionalDouble.empty();
+  }
+
   static String text(Rows rows, String column) {
     return rows.first().map(row -> row.text(column)).orElse("");
   }

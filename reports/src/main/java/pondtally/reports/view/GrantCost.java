@@ -108,7 +108,7 @@ final class GrantCost {
         row,
         NumberText.measured(GrantCells.number(row, "denominator").getAsDouble(), 0, units),
         "denominator");
-    GrantCells.number(row, "clusters_left_out")
+    GrantCells.above(row, "clusters_left_out", 0)
         .ifPresent(
             left ->
                 text.say("; ")

@@ -14,6 +14,8 @@ import pondtally.reports.text.NumberText;
 /** Who paid, and whether the match that awards require is met. */
 final class GrantFunding {
 
+  private static final int MOST_ONE_BY_ONE = 3;
+
   private GrantFunding() {}
 
   static Optional<GrantSection> of(TablePackage tables) {
@@ -23,9 +25,7 @@ final class GrantFunding {
     }
     List<Sentence> sentences = new ArrayList<>();
     boolean named = isNamed(tables);
-    for (Row row : all.list()) {
-      met(key(all, row, named), row, name(row, named), sentences);
-    }
+    match(all, named, sentences);
     sentences.add(GrantCells.words(FundingRule.EACH_LINE_ONCE + " " + FundingRule.VOLUNTEERS));
     List<GrantTable> shown = new ArrayList<>();
     table(all, named)
@@ -55,6 +55,24 @@ final class GrantFunding {
     return (named ? all.where("funder", row.text("funder")) : all)
         .where("period_start", row.text("period_start"))
         .where("period_end", row.text("period_end"));
+  }
+
+  /** A few awards are told one by one, more of them in one sentence. */
+  private static void match(Rows all, boolean named, List<Sentence> sentences) {
+    Rows met = all.where("match_met", "true");
+    Rows open = all.where("match_met", "false");
+    int awards = met.list().size() + open.list().size();
+    if (awards <= MOST_ONE_BY_ONE) {
+      all.list().forEach(row -> met(key(all, row, named), row, name(row, named), sentences));
+      return;
+    }
+    sentences.add(
+        Said.of("view.GrantFunding.many-awards")
+            .rows("met", met, NumberText.count(met.list().size()))
+            .number("metCount", met.list().size())
+            .rows("open", open, NumberText.count(open.list().size()))
+            .number("openCount", open.list().size())
+            .build());
   }
 
   private static void met(Rows at, Row row, String name, List<Sentence> sentences) {

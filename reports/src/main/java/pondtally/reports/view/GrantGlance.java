@@ -106,7 +106,7 @@ final class GrantGlance {
     Sentence.Builder based =
         Sentence.of("")
             .cell(year, Cells.count(year.first().orElseThrow(), "sites", "sites"), "sites");
-    GrantCells.number(year, "sites_left_out")
+    GrantCells.above(year, "sites_left_out", 0)
         .ifPresent(
             left ->
                 based

@@ -41,7 +41,10 @@ final class GrantWork {
     Rows built = devices.within("installed_on", from, to);
     int count = built.list().size();
     sentences.add(
-        Said.of("view.GrantWork.in-the-reporting-period-to-crews")
+        Said.of(
+                count == 0
+                    ? "view.GrantWork.no-install-in-the-reporting-period"
+                    : "view.GrantWork.in-the-reporting-period-to-crews")
             .fact("periodFrom", "period_from", DateText.readable(from))
             .fact("periodTo", "period_to", DateText.readable(to))
             .rows("built", built, NumberText.count(count, "devices"))

@@ -1,6 +1,7 @@
 package pondtally.reports.view;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +67,11 @@ public final class Rows {
   /** Only the rows that pass; the key stays as it is. */
   public Rows only(Predicate<Row> test) {
     return new Rows(table, key, rows.stream().filter(test).toList());
+  }
+
+  /** The same rows in another order; equal ones keep theirs. */
+  public Rows sorted(Comparator<Row> order) {
+    return new Rows(table, key, rows.stream().sorted(order).toList());
   }
 
   public String table() {

@@ -32,7 +32,11 @@ public final class SeasonYear {
         ? row.text("first_day").substring(0, 4)
         : Messages.of(
             "view.SeasonYear.to",
-            Map.of("first", row.text("first_day"), "last", row.text("last_day")));
+            Map.of(
+                "first",
+                DateText.readable(row.text("first_day")),
+                "last",
+                DateText.readable(row.text("last_day"))));
   }
 
   private static boolean isDated(Line row) {

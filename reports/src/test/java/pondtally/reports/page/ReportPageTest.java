@@ -104,6 +104,14 @@ class ReportPageTest {
   }
 
   @Test
+  void theRowOfAllKindsStandsUnderTheKinds() throws Exception {
+    String page = PageFixture.page(TablesFixture.open(folder.resolve("kinds"), 20), folder);
+    int total = page.indexOf("all kinds");
+    assertTrue(total > 0);
+    assertTrue(page.lastIndexOf(">travel<", total) > page.lastIndexOf("<table", total));
+  }
+
+  @Test
   void cautionsAndChartsAreAllThere() throws Exception {
     String text = page(60).getDocumentElement().getTextContent();
     Cautions.all().forEach(caution -> assertTrue(text.contains(caution), caution));
