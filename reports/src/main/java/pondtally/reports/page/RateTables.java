@@ -30,7 +30,7 @@ final class RateTables {
             Messages.of("common.Pipe-type")),
         causes(tables),
         causesByPipe(tables),
-        other(tables, "kind", Messages.of("page.RateTables.kind-of-device")),
+        other(tables, "kind", Messages.of("common.kind-of-device")),
         other(tables, "setting", Messages.of("common.Setting")),
         other(tables, "build", Messages.of("page.RateTables.specification")),
         other(tables, "cohort", Messages.of("page.RateTables.install-year")),

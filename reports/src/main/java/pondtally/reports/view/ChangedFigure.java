@@ -31,9 +31,19 @@ public final class ChangedFigure {
     String by =
         isShare(row.text("column"))
             ? Messages.of("number.points", Map.of("number", share(size, size)))
-            : print(size, size, row);
+            : size(size, row);
     return Messages.reports()
         .text(difference < 0 ? "compare.down" : "compare.up", Map.of("by", by));
+  }
+
+  /** With the decimals of the two figures, so that it reads as what is between them. */
+  private static String size(double size, Row row) {
+    double before = Math.abs(row.number("before").orElse(0));
+    double after = Math.abs(row.number("after").orElse(0));
+    boolean isWhole = size == Math.rint(size) && after == Math.rint(after);
+    return row.text("unit").equals("usd") || isWhole
+        ? print(size, size, row)
+        : NumberText.decimal(size, decimals(Math.max(before, after), size));
   }
 
   private static String print(double value, double difference, Row row) {

@@ -68,6 +68,7 @@ public enum Format {
 
   private static boolean isLabel(String name) {
     return name.equals("year")
+        || name.equals("published")
         || name.equals("row")
         || name.equals("base_year")
         || name.equals("rank");

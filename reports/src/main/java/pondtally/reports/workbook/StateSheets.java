@@ -137,7 +137,9 @@ final class StateSheets {
   static void devices(Book book, TablePackage tables) {
     Columns columns =
         Columns.of(tables, "devices")
-            .add("device_id", "site_id", "partner", "watershed", "kind", "pipe", "state")
+            .add("device_id", "site_id", "partner", "watershed", "kind")
+            .heading(Messages.of("common.kind-of-device"))
+            .add("pipe", "state")
             .add("installed_on", "entry_on", "last_visit_on", "failures")
             .total()
             .add("first_failure_after_days", "first_failure_by_days", "verified_days")
