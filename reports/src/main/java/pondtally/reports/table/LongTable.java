@@ -38,7 +38,7 @@ public final class LongTable {
               Path file = folder.resolve(resource.get("path").asText());
               String title = resource.path("title").asText(name);
               Table heading =
-                  new Table(name, title, TablePackage.fields(resource), List.of(), List.of());
+                  new Table(name, title, "", TablePackage.fields(resource), List.of(), List.of());
               LongTable table = new LongTable(file, heading);
               table.verify(resource.path("hash").asText());
               return table;

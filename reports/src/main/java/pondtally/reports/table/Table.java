@@ -11,14 +11,22 @@ public final class Table {
 
   private final String name;
   private final String title;
+  private final String sha256;
   private final List<Field> fields;
   private final List<String> key;
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<Row> rows = new ArrayList<>();
 
-  Table(String name, String title, List<Field> fields, List<String> key, List<String[]> cells) {
+  Table(
+      String name,
+      String title,
+      String sha256,
+      List<Field> fields,
+      List<String> key,
+      List<String[]> cells) {
     this.name = name;
     this.title = title;
+    this.sha256 = sha256;
     this.fields = List.copyOf(fields);
     this.key = List.copyOf(key);
     for (int i = 0; i < fields.size(); i++) {
@@ -34,6 +42,11 @@ public final class Table {
   /** One line that says what the table holds. */
   public String title() {
     return title;
+  }
+
+  /** Fingerprint of the file that was read; empty for a table that is read as it is needed. */
+  public String sha256() {
+    return sha256;
   }
 
   public List<Field> fields() {

@@ -130,7 +130,7 @@ public final class TablePackage {
               + ".csv is not the file that its run wrote (SHA-256 differs). Run the report again.");
     }
     return new Table(
-        name, resource.path("title").asText(name), fields, key(resource, fields), cells);
+        name, resource.path("title").asText(name), hash, fields, key(resource, fields), cells);
   }
 
   /** A key that lost a column, as in a public edition, singles out no row. */

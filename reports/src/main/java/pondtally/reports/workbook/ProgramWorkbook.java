@@ -101,6 +101,7 @@ public final class ProgramWorkbook {
     book.when(tables, "survival_curves", SurvivalSheets::points);
     CheckSheets.methods(book, tables);
     SettingsSheet.addTo(book, tables);
+    ProvenanceSheet.addTo(book, tables);
     CheckSheets.fields(book, tables);
   }
 

@@ -87,9 +87,11 @@ final class SeasonSheets {
             .lines();
     Columns columns =
         Columns.of(tables, "season_forecast").add("grouping", "group", "devices", "devices_failed");
-    columns.add("expected_failures").format(Format.ONE).add("lower", "upper").format(Format.COUNT);
+    columns.add("expected_failures").format(Format.ONE).add("lower").format(Format.COUNT);
+    columns.add("upper").format(Format.COUNT);
     columns.add("repairs").format(Format.ONE).add("replacements").format(Format.ONE);
-    columns.add("visits", "hours").format(Format.COUNT).add("crew_days").format(Format.ONE);
+    columns.add("visits").format(Format.COUNT).add("hours").format(Format.COUNT);
+    columns.add("crew_days").format(Format.ONE);
     columns.add("cost_usd", "cost_lower", "cost_upper", "fit", "borrowed");
     book.add(
         TableSheet.of(

@@ -1,6 +1,7 @@
 package pondtally.reports.workbook;
 
 import java.util.List;
+import java.util.stream.Stream;
 import pondtally.reports.view.Line;
 
 /**
@@ -34,7 +35,23 @@ record TableSheet(
   }
 
   TableSheet withCharts(ChartPlan... plans) {
-    return new TableSheet(name, title, notes, keyColumns, columns, lines, List.of(plans), pages);
+    List<ChartPlan> shown = Stream.of(plans).filter(this::shows).toList();
+    return new TableSheet(name, title, notes, keyColumns, columns, lines, shown, pages);
+  }
+
+  /** A chart without any known figure would be an empty frame; the table says what is missing. */
+  private boolean shows(ChartPlan plan) {
+    return plan.series().stream()
+        .anyMatch(series -> !series.sheet().isEmpty() || isKnown(series) || isComputed(series.y()));
+  }
+
+  private boolean isKnown(ChartPlan.Series series) {
+    return lines.subList(series.from(), series.from() + series.count()).stream()
+        .anyMatch(line -> line.number(series.y()).isPresent());
+  }
+
+  private boolean isComputed(String column) {
+    return columns.stream().anyMatch(c -> c.column().equals(column) && c.derived());
   }
 
   /** Printed on so many upright pages, however long it is. */

@@ -105,6 +105,7 @@ class ProgramWorkbookTest {
             "Survival points",
             "Methods",
             "Settings",
+            "Provenance",
             "Fields"),
         names);
     assertTrue(names.stream().allMatch(name -> name.length() <= 31));

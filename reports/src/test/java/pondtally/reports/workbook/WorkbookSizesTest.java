@@ -10,8 +10,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.reports.fixture.EditedTables;
 import pondtally.reports.fixture.TablesFixture;
 import pondtally.reports.table.TablePackage;
+import pondtally.table.Sha256;
 
 /** Workbooks of tables that are too long for a sheet, missing or empty. */
 class WorkbookSizesTest {
@@ -52,6 +54,42 @@ class WorkbookSizesTest {
       assertNull(smallBook.getSheet("Cost"));
       assertNotNull(smallBook.getSheet("Data checks"));
       assertNotNull(smallBook.getSheet("Summary"));
+    }
+  }
+
+  /** A fingerprint leads from the workbook to the very files that it was made from. */
+  @Test
+  void provenanceNamesEachTableWithItsFingerprint() throws Exception {
+    Path source = folder.resolve("provenance");
+    TablePackage tables = TablesFixture.open(source, 10);
+    Path file = folder.resolve("provenance.xlsx");
+    ProgramWorkbook.write(tables, file);
+    try (XSSFWorkbook book = new XSSFWorkbook(file.toFile())) {
+      XSSFSheet sheet = book.getSheet("Provenance");
+      int at = sheet.getTables().get(0).getStartRowIndex();
+      assertEquals(tables.tables().size(), sheet.getTables().get(0).getDataRowCount());
+      for (var table : tables.tables()) {
+        var row = sheet.getRow(++at);
+        assertEquals("tables/" + table.name() + ".csv", row.getCell(0).getStringCellValue());
+        assertEquals(
+            Sha256.of(source.resolve(table.name() + ".csv")), row.getCell(2).getStringCellValue());
+      }
+    }
+  }
+
+  /** Bars of nothing would be an empty frame. */
+  @Test
+  void aChartWithoutAKnownFigureIsLeftOut() throws Exception {
+    Path source = folder.resolve("no-forecast");
+    TablesFixture.open(source, 10);
+    EditedTables.of(source, "season_forecast")
+        .put("", row -> true, "expected_failures", "lower", "upper")
+        .save();
+    Path file = folder.resolve("no-forecast.xlsx");
+    ProgramWorkbook.write(TablePackage.open(source), file);
+    try (XSSFWorkbook book = new XSSFWorkbook(file.toFile())) {
+      assertNull(book.getSheet("Next season").getDrawingPatriarch());
+      assertNotNull(book.getSheet("State of devices").getDrawingPatriarch());
     }
   }
 
