@@ -13,6 +13,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.BookProperties;
 import pondtally.reports.workbook.SafeText;
 import pondtally.reports.workbook.StableZip;
@@ -24,7 +25,7 @@ import pondtally.reports.workbook.Styles;
  */
 public final class FixList {
 
-  private static final String READ_ME = "Read me";
+  private static final String READ_ME = Messages.of("fixlist.FixList.read-me");
   private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
   private static final int ROWS_IN_MEMORY = 100;
 
@@ -73,9 +74,11 @@ public final class FixList {
   private static BookProperties properties(TablePackage tables) {
     String asOf = tables.fact("as_of");
     return new BookProperties(
-        "Rows to correct",
-        "What partners can correct in their records",
+        Messages.of("fixlist.ReadMe.rows-to-correct"),
+        Messages.of("fixlist.FixList.what-partners-can-correct-in-their"),
         asOf.isEmpty() ? NO_DATE : LocalDate.parse(asOf),
-        asOf.isEmpty() ? "Rows to correct" : "Rows to correct, records up to " + asOf);
+        asOf.isEmpty()
+            ? Messages.of("fixlist.ReadMe.rows-to-correct")
+            : Messages.of("fixlist.FixList.records-up-to", Map.of("asOf", asOf)));
   }
 }

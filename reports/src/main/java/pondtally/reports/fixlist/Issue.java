@@ -1,6 +1,7 @@
 package pondtally.reports.fixlist;
 
 import pondtally.reports.table.Row;
+import pondtally.reports.text.Messages;
 
 /**
  * Something noticed about a row, a column or a file.
@@ -48,10 +49,10 @@ record Issue(
   /** What happened to the row, in words. */
   String fate() {
     return switch (rank()) {
-      case 0 -> "Set aside: not counted";
-      case 1 -> "Counted, with a changed or dropped value";
-      case 2 -> "Duplicate: not counted twice";
-      default -> "Counted as it stands; please look";
+      case 0 -> Messages.of("fixlist.Issue.set-aside-not-counted");
+      case 1 -> Messages.of("fixlist.Issue.counted-with-a-changed-or-dropped");
+      case 2 -> Messages.of("fixlist.Issue.duplicate-not-counted-twice");
+      default -> Messages.of("fixlist.Issue.counted-as-it-stands-please-look");
     };
   }
 

@@ -9,6 +9,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import pondtally.reports.form.FormCheck;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.Format;
 import pondtally.reports.workbook.SafeText;
 import pondtally.reports.workbook.Styles;
@@ -23,7 +24,12 @@ final class PartnerSheet {
   private static final int KEY = 4;
 
   private static final List<String> HEADINGS =
-      List.of("What happened", "Row", "What to correct", "Suggestion", "Key");
+      List.of(
+          Messages.of("fixlist.PartnerSheet.what-happened"),
+          Messages.of("fixlist.PartnerSheet.row"),
+          Messages.of("fixlist.PartnerSheet.what-to-correct"),
+          Messages.of("fixlist.PartnerSheet.suggestion"),
+          Messages.of("fixlist.PartnerSheet.key"));
   private static final int OWN_WIDTH = 16;
   private static final int MOST_COLUMNS = 60;
   private static final float LEAST_ROW_POINTS = 32;
@@ -43,15 +49,15 @@ final class PartnerSheet {
   void write(PartnerFixes partner) {
     widths(partner);
     sheet.createFreezePane(2, 0);
-    line("Rows to correct: " + partner.partner(), styles.title());
+    line(
+        Messages.of("fixlist.PartnerSheet.rows-of", Map.of("partner", partner.partner())),
+        styles.title());
     small(sheet.getRow(0), marks.mark());
     if (partner.isEmpty()) {
-      line("Nothing to correct: every row that was sent counts as it stands.", styles.note());
+      line(Messages.of("fixlist.PartnerSheet.nothing-to-correct-every-row-that"), styles.note());
       return;
     }
-    line(
-        "Correct the cells here and send this workbook back, or correct your own file. Cells at fault are framed and bold.",
-        styles.note());
+    line(Messages.of("fixlist.PartnerSheet.correct-the-cells-here-and-send"), styles.note());
     wide(partner.wide());
     partner.blocks().forEach(this::block);
   }
@@ -69,23 +75,28 @@ final class PartnerSheet {
       return;
     }
     next++;
-    line("Whole columns, sheets and files", styles.section());
+    line(Messages.of("fixlist.PartnerSheet.whole-columns-sheets-and-files"), styles.section());
     Row header = sheet.createRow(next++);
-    header(header, 0, "What happened");
-    header(header, 1, "Row");
-    header(header, 2, "What to correct");
-    header(header, 3, "Suggestion");
+    header(header, 0, Messages.of("fixlist.PartnerSheet.what-happened"));
+    header(header, 1, Messages.of("fixlist.PartnerSheet.row"));
+    header(header, 2, Messages.of("fixlist.PartnerSheet.what-to-correct"));
+    header(header, 3, Messages.of("fixlist.PartnerSheet.suggestion"));
     header(header, KEY, "");
-    header(header, 5, "Column");
-    header(header, 6, "File");
-    header(header, 7, "Sheet");
+    header(header, 5, Messages.of("fixlist.PartnerSheet.column"));
+    header(header, 6, Messages.of("fixlist.PartnerSheet.file"));
+    header(header, 7, Messages.of("fixlist.PartnerSheet.sheet"));
     for (Issue issue : issues) {
       Row row = sheet.createRow(next++);
-      text(row, 0, issue.row() == 0 ? "Whole column, sheet or file" : issue.fate());
+      text(
+          row,
+          0,
+          issue.row() == 0
+              ? Messages.of("fixlist.PartnerSheet.whole-column-sheet-or-file")
+              : issue.fate());
       if (issue.row() > 0) {
         number(row, issue.row());
       } else {
-        text(row, 1, "all");
+        text(row, 1, Messages.of("fixlist.PartnerSheet.all"));
       }
       text(row, 2, issue.message());
       text(row, 3, orNone(issue.suggestion()));

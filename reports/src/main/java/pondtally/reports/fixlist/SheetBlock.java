@@ -1,7 +1,9 @@
 package pondtally.reports.fixlist;
 
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
+import pondtally.reports.text.Messages;
 
 /**
  * The rows of one sheet (or text file) of a partner that have an issue.
@@ -21,6 +23,8 @@ record SheetBlock(
     List<FaultyRow> rows) {
 
   String title() {
-    return sheet.isEmpty() ? file : file + ", sheet " + sheet;
+    return sheet.isEmpty()
+        ? file
+        : Messages.of("fixlist.SheetBlock.sheet", Map.of("file", file, "sheet", sheet));
   }
 }

@@ -6,6 +6,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.Format;
 import pondtally.reports.workbook.Styles;
 import pondtally.reports.workbook.Widths;
@@ -15,7 +16,12 @@ final class BlankColumns {
 
   private static final int[] WIDTHS = {14, 30, 14, 46, 46};
   private static final List<String> HEADINGS =
-      List.of("Sheet", "Heading", "Needed", "What it is", "What a cell holds");
+      List.of(
+          Messages.of("form.BlankColumns.sheet"),
+          Messages.of("form.BlankColumns.heading"),
+          Messages.of("form.BlankColumns.needed"),
+          Messages.of("form.BlankColumns.what-it-is"),
+          Messages.of("form.BlankColumns.what-a-cell-holds"));
   private static final int HEADER_ROW = 3;
 
   private BlankColumns() {}
@@ -24,7 +30,7 @@ final class BlankColumns {
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
-    put(sheet.createRow(0), 0, "Every column", styles.title());
+    put(sheet.createRow(0), 0, Messages.of("form.BlankColumns.every-column"), styles.title());
     put(sheet.createRow(1), 0, notRead, styles.note());
     Row header = sheet.createRow(HEADER_ROW);
     for (int i = 0; i < HEADINGS.size(); i++) {

@@ -1,5 +1,6 @@
 package pondtally.reports.form;
 
+import java.util.Map;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -11,6 +12,7 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.Format;
 import pondtally.reports.workbook.Styles;
 import pondtally.reports.workbook.Widths;
@@ -82,7 +84,11 @@ final class BlankSheet {
   }
 
   private static String text(FormField field) {
-    return "%s.\n%s\n%s."
-        .formatted(field.need().word(), field.description(), FormCheck.expected(field));
+    return Messages.of(
+        "form.BlankSheet.note",
+        Map.of(
+            "need", field.need().word(),
+            "description", field.description(),
+            "expected", FormCheck.expected(field)));
   }
 }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import pondtally.reports.text.Messages;
 import pondtally.reports.workbook.BookProperties;
 import pondtally.reports.workbook.StableZip;
 import pondtally.reports.workbook.Styles;
@@ -19,7 +20,10 @@ public final class BlankWorkbook {
   private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
   private static final BookProperties PROPERTIES =
       new BookProperties(
-          "Records of a partner", "Empty workbook to fill in", NO_DATE, "Records of a partner");
+          Messages.of("form.BlankWorkbook.records-of-a-partner"),
+          Messages.of("form.BlankWorkbook.empty-workbook-to-fill-in"),
+          NO_DATE,
+          Messages.of("form.BlankWorkbook.records-of-a-partner"));
 
   private BlankWorkbook() {}
 
@@ -33,11 +37,16 @@ public final class BlankWorkbook {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       Styles styles = new Styles(book);
       PROPERTIES.set(book);
-      BlankReadMe.write(add(book, "Read me", false), styles, tables, notRead);
+      BlankReadMe.write(
+          add(book, Messages.of("form.BlankWorkbook.read-me"), false), styles, tables, notRead);
       for (FormTable table : tables) {
         BlankSheet.write(add(book, table.sheetName(), true), styles, table);
       }
-      BlankColumns.write(add(book, "Notes on columns", true), styles, tables, notRead);
+      BlankColumns.write(
+          add(book, Messages.of("form.BlankWorkbook.notes-on-columns"), true),
+          styles,
+          tables,
+          notRead);
       StableZip.write(book, file);
     }
   }

@@ -3,6 +3,7 @@ package pondtally.reports.form;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
@@ -11,6 +12,7 @@ import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddressList;
+import pondtally.reports.text.Messages;
 
 /**
  * What a spreadsheet program checks when a cell is filled in: codes and yes or no from a list,
@@ -98,22 +100,27 @@ public final class FormCheck {
   /** What a cell holds, in a line. */
   static String expected(FormField field) {
     return switch (field.kind()) {
-      case TEXT -> "Text";
-      case CODE -> "One of: " + String.join(", ", field.codes());
-      case YES_NO -> "yes or no";
-      case DATE -> "A date: year-month-day, such as 2025-06-30";
-      case YEAR -> "A year, %s to %s".formatted(plain(field.minimum()), plain(field.maximum()));
-      case WHOLE -> "A whole number" + unit(field) + limits(field);
-      case NUMBER -> "A number" + unit(field) + limits(field);
+      case TEXT -> Messages.of("form.FormCheck.text");
+      case CODE ->
+          Messages.of("form.FormCheck.one-of", Map.of("codes", String.join(", ", field.codes())));
+      case YES_NO -> Messages.of("form.FormCheck.yes-or-no");
+      case DATE -> Messages.of("form.FormCheck.a-date-year-month-day-such");
+      case YEAR ->
+          Messages.of(
+              "form.FormCheck.a-year",
+              Map.of("from", plain(field.minimum()), "to", plain(field.maximum())));
+      case WHOLE -> number("form.FormCheck.a-whole-number", field);
+      case NUMBER -> number("form.FormCheck.a-number", field);
     };
   }
 
-  private static String unit(FormField field) {
-    return field.unit().isEmpty() ? "" : " in " + field.unit();
-  }
-
-  private static String limits(FormField field) {
-    return ", %s to %s".formatted(shown(field.minimum()), shown(field.maximum()));
+  private static String number(String key, FormField field) {
+    String unit =
+        field.unit().isEmpty()
+            ? ""
+            : Messages.of("form.FormCheck.in", Map.of("unit", field.unit()));
+    return Messages.of(
+        key, Map.of("unit", unit, "from", shown(field.minimum()), "to", shown(field.maximum())));
   }
 
   private static String shown(double number) {
