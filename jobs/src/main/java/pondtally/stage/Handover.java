@@ -11,7 +11,8 @@ import org.apache.spark.SparkEnv;
 
 /**
  * What a task returns to the driver: as it is where both are in one Java machine, in bytes where
- * they are not. Only for results, which are read once.
+ * they are not. Only for results, which are read once: where it is passed on as it is, who wrote it
+ * keeps nothing of it.
  */
 final class Handover<T extends Serializable> implements Serializable {
 
@@ -26,6 +27,7 @@ final class Handover<T extends Serializable> implements Serializable {
     this.value = value;
   }
 
+  /** What was handed over; null where somebody else has it by now. */
   T value() {
     return value;
   }
@@ -35,7 +37,10 @@ final class Handover<T extends Serializable> implements Serializable {
     out.writeBoolean(here);
     if (here) {
       long id = NEXT.incrementAndGet();
-      HELD.put(id, value);
+      if (value != null) {
+        HELD.put(id, value);
+        value = null;
+      }
       out.writeLong(id);
     } else {
       out.writeObject(value);

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
@@ -40,11 +41,17 @@ public final class OutcomeStage {
 
   private OutcomeStage() {}
 
-  /**
-   * What the clusters of one part of the data add up to, what each contributed, and the files of
-   * contributions that were written.
-   */
-  private record Part(ClusterOutcome outcome, List<ClusterPart> clusters, List<String> runs)
+  /** What clusters add up to, and the files of contributions that were written. */
+  private record Counted(ClusterOutcome outcome, List<String> runs) implements Serializable {
+
+    Counted merge(Counted other) {
+      runs.addAll(other.runs);
+      return new Counted(outcome.merge(other.outcome), runs);
+    }
+  }
+
+  /** What the clusters of one part of the data add up to, and what each contributed. */
+  private record Part(Handover<Counted> counted, List<ClusterPart> clusters)
       implements Serializable {}
 
   /** Where tasks write contributions, and how. */
@@ -73,23 +80,20 @@ public final class OutcomeStage {
                 part ->
                     List.of(count(part, checks, settings, prices, contributions, scope)).iterator())
             .persist(StorageLevel.MEMORY_AND_DISK());
-    List<Part> counted =
-        handedOver(parts.map(part -> new Part(part.outcome(), List.of(), part.runs())));
-    List<String> runs = counted.stream().flatMap(part -> part.runs().stream()).toList();
-    ClusterOutcome outcome =
-        counted.stream().map(Part::outcome).reduce(ClusterOutcome::merge).orElseThrow();
+    Counted counted = handedOver(parts.map(Part::counted)).reduce(Counted::merge).orElseThrow();
+    ClusterOutcome outcome = counted.outcome();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second =
-        handedOver(parts.map(part -> weigh(part, totals))).stream()
+        handedOver(parts.map(part -> new Handover<>(weigh(part, totals))))
             .reduce(SecondPass::merge)
             .orElseThrow();
     parts.unpersist();
-    return outcome.with(models, second, runs);
+    return outcome.with(models, second, counted.runs());
   }
 
-  private static <T extends Serializable> List<T> handedOver(JavaRDD<T> results) {
-    return results.map(Handover::new).collect().stream().map(Handover::value).toList();
+  private static <T extends Serializable> Stream<T> handedOver(JavaRDD<Handover<T>> results) {
+    return results.collect().stream().map(Handover::value);
   }
 
   /** Every task has a copy of the totals of its own to add to. */
@@ -134,7 +138,7 @@ public final class OutcomeStage {
         runs.add(rows);
       }
     }
-    return new Part(outcome, parts, names(runs));
+    return new Part(new Handover<>(new Counted(outcome, names(runs))), parts);
   }
 
   private static ArrayList<String> names(ContributionRuns runs) {
