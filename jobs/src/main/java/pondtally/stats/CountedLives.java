@@ -22,23 +22,32 @@ public final class CountedLives implements Serializable {
   public static final int CENSORED = 0;
 
   private static final long serialVersionUID = 1;
-  private static final long FREE = Double.doubleToLongBits(Double.NaN);
   private static final int ENTERED = 0;
   private static final int EXITED = 1;
+  private static final int SCATTER = 0x9E3779B1;
 
   private final int kinds;
-  private final int width;
-  private long[] keys;
+
+  /**
+   * A cell a slot: the bits of its time, what is counted there, and how many; 0 where it is free.
+   */
+  private long[] times;
+
+  private short[] columns;
   private long[] counts;
   private int used;
   private long withoutFollowUp;
 
   private CountedLives(int kinds, int capacity) {
     this.kinds = kinds;
-    this.width = kinds + 2;
-    this.keys = new long[capacity];
-    this.counts = new long[capacity * width];
-    Arrays.fill(keys, FREE);
+    allocate(capacity);
+  }
+
+  private void allocate(int capacity) {
+    times = new long[capacity];
+    columns = new short[capacity];
+    counts = new long[capacity];
+    used = 0;
   }
 
   /** Empty counts with one kind of event. */
@@ -46,10 +55,10 @@ public final class CountedLives implements Serializable {
     return ofKinds(1);
   }
 
-  /** Empty counts with K kinds of event, numbered 1 to K; K at least 1. */
+  /** Empty counts with K kinds of event, numbered 1 to K; K from 1 to 32,766. */
   public static CountedLives ofKinds(int kinds) {
-    if (kinds < 1) {
-      throw new IllegalArgumentException(kinds + " kinds of event, expected at least 1");
+    if (kinds < 1 || kinds > Short.MAX_VALUE - EXITED) {
+      throw new IllegalArgumentException(kinds + " kinds of event, expected 1 to 32766");
     }
     return new CountedLives(kinds, 16);
   }
@@ -98,45 +107,42 @@ public final class CountedLives implements Serializable {
   }
 
   private void count(double time, int column, long lives) {
-    int cell = slot(Double.doubleToLongBits(time + 0.0)) * width + column;
-    counts[cell] = Math.addExact(counts[cell], lives);
+    count(Double.doubleToLongBits(time + 0.0), (short) column, lives);
   }
 
-  private int slot(long key) {
-    int at = find(keys, key);
-    if (keys[at] == key) {
-      return at;
+  private void count(long time, short column, long lives) {
+    int at = find(time, column);
+    if (counts[at] == 0) {
+      if (2 * used >= counts.length) {
+        grow();
+        at = find(time, column);
+      }
+      times[at] = time;
+      columns[at] = column;
+      used++;
     }
-    if (2 * used >= keys.length) {
-      grow();
-      at = find(keys, key);
-    }
-    keys[at] = key;
-    used++;
-    return at;
+    counts[at] = Math.addExact(counts[at], lives);
   }
 
-  private static int find(long[] keys, long key) {
-    int mask = keys.length - 1;
-    long mixed = key * 0x9E3779B97F4A7C15L;
+  /** The slot of a cell, or the free one where it belongs. */
+  private int find(long time, short column) {
+    int mask = counts.length - 1;
+    long mixed = (time + column) * 0x9E3779B97F4A7C15L;
     int at = (int) (mixed >>> 32 ^ mixed >>> 47) & mask;
-    while (keys[at] != key && keys[at] != FREE) {
+    while (counts[at] != 0 && (times[at] != time || columns[at] != column)) {
       at = (at + 1) & mask;
     }
     return at;
   }
 
   private void grow() {
-    long[] oldKeys = keys;
+    long[] oldTimes = times;
+    short[] oldColumns = columns;
     long[] oldCounts = counts;
-    keys = new long[oldKeys.length * 2];
-    counts = new long[keys.length * width];
-    Arrays.fill(keys, FREE);
-    for (int i = 0; i < oldKeys.length; i++) {
-      if (oldKeys[i] != FREE) {
-        int at = find(keys, oldKeys[i]);
-        keys[at] = oldKeys[i];
-        System.arraycopy(oldCounts, i * width, counts, at * width, width);
+    allocate(2 * oldCounts.length);
+    for (int i = 0; i < oldCounts.length; i++) {
+      if (oldCounts[i] != 0) {
+        count(oldTimes[i], oldColumns[i], oldCounts[i]);
       }
     }
   }
@@ -150,13 +156,13 @@ public final class CountedLives implements Serializable {
       throw new IllegalArgumentException(
           "counts of " + other.kinds + " kinds of event cannot join " + kinds);
     }
-    Packed added = Packed.of(other);
-    for (int i = 0; i < added.times.length; i++) {
-      for (int column = 0; column < width; column++) {
-        long lives = added.counts[i * width + column];
-        if (lives > 0) {
-          count(added.times[i], column, lives);
-        }
+    int slots = other.counts.length;
+    for (int i = 0; i < slots; i++) {
+      // Scattered: cells in the order of their slots would crowd the first slots of a smaller
+      // table.
+      int from = i * SCATTER & (slots - 1);
+      if (other.counts[from] != 0) {
+        count(other.times[from], other.columns[from], other.counts[from]);
       }
     }
     withoutFollowUp = Math.addExact(withoutFollowUp, other.withoutFollowUp);
@@ -216,18 +222,36 @@ public final class CountedLives implements Serializable {
       checkKind(kind);
       isEvent[kind] = true;
     }
-    Packed sorted = Packed.of(this);
-    int n = sorted.times.length;
-    long[] entered = new long[n];
-    long[] events = new long[n];
-    long[] censored = new long[n];
-    for (int i = 0; i < n; i++) {
-      entered[i] = sorted.counts[i * width];
-      for (int outcome = 0; outcome <= kinds; outcome++) {
-        (isEvent[outcome] ? events : censored)[i] += sorted.counts[i * width + EXITED + outcome];
+    double[] ages = distinctTimes();
+    long[] entered = new long[ages.length];
+    long[] events = new long[ages.length];
+    long[] censored = new long[ages.length];
+    for (int cell = 0; cell < counts.length; cell++) {
+      if (counts[cell] != 0) {
+        int column = columns[cell];
+        long[] into = column == ENTERED ? entered : isEvent[column - EXITED] ? events : censored;
+        into[Arrays.binarySearch(ages, Double.longBitsToDouble(times[cell]))] += counts[cell];
       }
     }
-    return RiskTable.of(sorted.times, entered, events, censored);
+    return RiskTable.of(ages, entered, events, censored);
+  }
+
+  private double[] distinctTimes() {
+    double[] all = new double[used];
+    int n = 0;
+    for (int cell = 0; cell < counts.length; cell++) {
+      if (counts[cell] != 0) {
+        all[n++] = Double.longBitsToDouble(times[cell]);
+      }
+    }
+    Arrays.sort(all);
+    int distinct = 0;
+    for (int i = 0; i < n; i++) {
+      if (i == 0 || all[i] != all[i - 1]) {
+        all[distinct++] = all[i];
+      }
+    }
+    return Arrays.copyOf(all, distinct);
   }
 
   private void checkKind(int kind) {
@@ -238,57 +262,53 @@ public final class CountedLives implements Serializable {
 
   private long total(int column) {
     long sum = 0;
-    for (int cell = column; cell < counts.length; cell += width) {
-      sum += counts[cell];
+    for (int cell = 0; cell < counts.length; cell++) {
+      sum += columns[cell] == column ? counts[cell] : 0;
     }
     return sum;
   }
 
   private Object writeReplace() {
-    return Packed.of(this);
+    return new Packed(this);
   }
 
   /**
-   * The counts in order of time, without free slots: the same bytes whatever the order of adding.
+   * The counts in order of time and column, without free slots: the same bytes whatever the order
+   * of adding.
    */
   private static final class Packed implements Serializable {
-    private static final long serialVersionUID = 1;
+    private static final long serialVersionUID = 2;
 
     private final int kinds;
     private final double[] times;
+    private final short[] columns;
     private final long[] counts;
     private final long withoutFollowUp;
 
-    private Packed(int kinds, double[] times, long[] counts, long withoutFollowUp) {
-      this.kinds = kinds;
-      this.times = times;
-      this.counts = counts;
-      this.withoutFollowUp = withoutFollowUp;
-    }
-
-    static Packed of(CountedLives lives) {
-      double[] times = new double[lives.used];
+    private Packed(CountedLives lives) {
+      kinds = lives.kinds;
+      withoutFollowUp = lives.withoutFollowUp;
+      times = new double[lives.used];
+      columns = new short[lives.used];
+      counts = new long[lives.used];
       int n = 0;
-      for (long key : lives.keys) {
-        if (key != FREE) {
-          times[n++] = Double.longBitsToDouble(key);
+      for (double time : lives.distinctTimes()) {
+        long bits = Double.doubleToLongBits(time);
+        for (short column = 0; column < lives.kinds + 2; column++) {
+          long count = lives.counts[lives.find(bits, column)];
+          if (count != 0) {
+            times[n] = time;
+            columns[n] = column;
+            counts[n++] = count;
+          }
         }
       }
-      Arrays.sort(times);
-      long[] counts = new long[n * lives.width];
-      for (int i = 0; i < n; i++) {
-        int from = find(lives.keys, Double.doubleToLongBits(times[i])) * lives.width;
-        System.arraycopy(lives.counts, from, counts, i * lives.width, lives.width);
-      }
-      return new Packed(lives.kinds, times, counts, lives.withoutFollowUp);
     }
 
     private Object readResolve() {
-      int capacity = Math.max(16, Integer.highestOneBit(Math.max(1, times.length)) * 4);
-      CountedLives lives = new CountedLives(kinds, capacity);
+      CountedLives lives = ofKinds(kinds);
       for (int i = 0; i < times.length; i++) {
-        int at = lives.slot(Double.doubleToLongBits(times[i]));
-        System.arraycopy(counts, i * lives.width, lives.counts, at * lives.width, lives.width);
+        lives.count(times[i], columns[i], counts[i]);
       }
       lives.withoutFollowUp = withoutFollowUp;
       return lives;
