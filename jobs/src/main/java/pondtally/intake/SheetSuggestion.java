@@ -4,11 +4,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import pondtally.check.Finding;
@@ -68,48 +66,54 @@ final class SheetSuggestion {
   }
 
   private void unrecognised(List<SourceRow> sample) {
-    boolean holdsRows = report.findings().stream().anyMatch(this::isOpen);
+    if (report.findings().stream().noneMatch(this::isOpen)) {
+      return;
+    }
     Optional<TableSchema> named =
         TableName.of(file, report.sheetName(), file.sheet(report.sheetName())).table();
-    Optional<Headings> best = named.flatMap(table -> likeliest(table, sample));
-    if (holdsRows && best.isPresent()) {
-      asHeadings(best.get(), sample);
-    } else if (holdsRows) {
-      place(MARK);
+    Optional<TableGuess> guess =
+        TableGuess.of(file.path() + " " + report.sheetName(), named, sample);
+    place(MARK);
+    if (guess.isEmpty() || guess.get().columns() == null) {
       lines.add(MARK + "    table: skip  # or the table that it holds");
+      guess.ifPresent(this::headings);
+    } else {
+      guessed(guess.get());
     }
   }
 
-  /** The row that holds most headings of the table that the name says, one at least. */
-  private static Optional<Headings> likeliest(TableSchema table, List<SourceRow> sample) {
-    Headings best = null;
-    for (SourceRow source : sample) {
-      RawRow row = new RawRow();
-      row.start(source.row());
-      source.cells().forEach(row::add);
-      Headings headings = Headings.of(table, row, SheetMap.NONE);
-      if (headings.matched() > (best == null ? 0 : best.matched())) {
-        best = headings;
+  /** What somebody needs in order to name the table and its columns. */
+  private void headings(TableGuess guess) {
+    lines.add(
+        MARK + "    columns:  # headings of row %s: write our field for each".formatted(guess.row()));
+    List<ColumnSample> columns = ColumnSample.of(guess.headings(), guess.rows());
+    for (ColumnSample column : columns) {
+      if (!column.heading().isEmpty()) {
+        lines.add(column(column, "ignore"));
       }
     }
-    return Optional.ofNullable(best);
   }
 
-  private void asHeadings(Headings found, List<SourceRow> sample) {
-    List<String> headings = new ArrayList<>();
-    List<String> fields = new ArrayList<>();
-    for (int i = 0; i < found.row().width; i++) {
-      String heading = Blank.clean(found.row().cell(i));
-      headings.add(heading);
-      fields.add(found.table().match(heading).map(match -> match.field().name()).orElse(""));
-    }
-    List<SourceRow> rows = new ArrayList<>();
-    for (SourceRow row : sample) {
-      if (row.row() > found.row().number) {
-        rows.add(new SourceRow(row.file(), row.sheet(), row.row(), headings, fields, row.cells()));
+  private void guessed(TableGuess guess) {
+    ColumnGuesses guesses = guess.columns();
+    String missing = String.join(", ", guesses.missing());
+    lines.add(
+        MARK
+            + "    table: "
+            + guesses.table().name()
+            + (missing.isEmpty() ? "" : "  # needs a column for " + missing + " as well"));
+    lines.add(MARK + "    columns:");
+    List<ColumnSample> columns = ColumnSample.of(guess.headings(), guess.rows());
+    for (int i = 0; i < columns.size(); i++) {
+      if (!columns.get(i).heading().isEmpty()) {
+        lines.add(column(columns.get(i), guesses.field(i)));
       }
     }
-    entry(found.table(), headings, fields, rows, MARK);
+  }
+
+  private static String column(ColumnSample column, String field) {
+    return MARK
+        + "      %s: %s  # %s".formatted(quoted(column.heading()), field, column.shown(SHOWN_CELLS));
   }
 
   private boolean isOpen(Finding finding) {
@@ -128,88 +132,40 @@ final class SheetSuggestion {
     TableSchema table = TableSchema.named(report.table());
     List<String> headings = sample.isEmpty() ? List.of() : sample.get(0).headings();
     List<String> fields = sample.isEmpty() ? List.of() : sample.get(0).fields();
-    entry(table, headings, fields, sample, "");
+    entry(table, headings, fields, sample);
   }
 
   private void entry(
       TableSchema table,
       List<String> headings,
       List<String> fields,
-      List<SourceRow> sample,
-      String mark) {
+      List<SourceRow> sample) {
+    List<ColumnSample> columns = ColumnSample.of(headings, sample);
+    ColumnGuesses guesses = ColumnGuesses.of(table, columns, fields);
+    SheetMap map = file.sheet(report.sheetName());
     List<String> unknown = new ArrayList<>();
-    for (int i = 0; i < headings.size(); i++) {
-      String heading = Blank.clean(headings.get(i));
-      if (fields.get(i).isEmpty() && !heading.isEmpty()) {
-        unknown.add(
-            MARK
-                + "      %s: %s"
-                    .formatted(quoted(heading), guess(table, i, heading, fields, sample)));
+    for (int i = 0; i < columns.size(); i++) {
+      String heading = columns.get(i).heading();
+      if (fields.get(i).isEmpty() && !heading.isEmpty() && !map.names(i, heading)) {
+        unknown.add(column(columns.get(i), guesses.field(i)));
       }
     }
     List<String> codes = codes();
     if (unknown.isEmpty() && codes.isEmpty()) {
       return;
     }
-    isActive = mark.isEmpty();
-    place(mark);
-    lines.add(mark + "    table: " + table.name());
-    lines.add(mark + "    columns:");
+    isActive = true;
+    place("");
+    lines.add("    table: " + table.name());
+    lines.add("    columns:");
     for (int i = 0; i < fields.size(); i++) {
       if (!fields.get(i).isEmpty() && !Blank.clean(headings.get(i)).isEmpty()) {
         lines.add(
-            mark + "      %s: %s".formatted(quoted(Blank.clean(headings.get(i))), fields.get(i)));
+            "      %s: %s".formatted(quoted(Blank.clean(headings.get(i))), fields.get(i)));
       }
     }
     lines.addAll(unknown);
     lines.addAll(codes);
-  }
-
-  /** The field that a column may be, with some of its cells to decide by. */
-  private static String guess(
-      TableSchema table, int column, String heading, List<String> taken, List<SourceRow> sample) {
-    Set<String> cells = new LinkedHashSet<>();
-    for (SourceRow row : sample) {
-      String cell = column < row.cells().size() ? Blank.clean(row.cells().get(column)) : "";
-      if (!cell.isEmpty() && !cell.equals(heading)) {
-        cells.add(cell);
-      }
-    }
-    String field = likely(table, heading, cells, taken);
-    String shown = String.join(", ", cells.stream().limit(SHOWN_CELLS).map(Shown::value).toList());
-    return "%s  # %s".formatted(field, cells.isEmpty() ? "empty" : "holds " + shown);
-  }
-
-  private static String likely(
-      TableSchema table, String heading, Set<String> cells, List<String> taken) {
-    List<FieldSchema> free =
-        table.fields().stream().filter(field -> !taken.contains(field.name())).toList();
-    List<String> names = free.stream().map(field -> field.name().replace('_', '-')).toList();
-    int near = names.indexOf(Likeness.nearest(heading, names));
-    if (near >= 0) {
-      return free.get(near).name();
-    }
-    return free.stream()
-        .filter(field -> fits(field, cells))
-        .findFirst()
-        .map(FieldSchema::name)
-        .orElse("ignore");
-  }
-
-  /** Whether the cells by themselves tell a needed date, or a field of codes. */
-  private static boolean fits(FieldSchema field, Set<String> cells) {
-    if (cells.isEmpty()) {
-      return false;
-    }
-    if (field.type() == FieldType.DATE && field.required()) {
-      return cells.stream()
-          .allMatch(
-              cell ->
-                  IsoDay.parse(cell) != IsoDay.NONE
-                      || DateText.of(cell).form() == DateText.Form.YEAR_LAST);
-    }
-    return !field.codes().isEmpty()
-        && cells.stream().filter(field.codes()::contains).count() * 2 >= cells.size();
   }
 
   private List<String> codes() {

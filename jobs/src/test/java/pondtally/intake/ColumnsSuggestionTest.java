@@ -61,16 +61,56 @@ class ColumnsSuggestionTest {
         #?         "wroking": working
         #?   - files: "list.csv"
         #?     table: skip  # or the table that it holds
+        #?     columns:  # headings of row 1: write our field for each
+        #?       "a": ignore  # holds "1"
+        #?       "b": ignore  # holds "2"
         #?   - files: "revisits.csv"
         #?     table: revisits
         #?     columns:
-        #?       "device_id": device_id
-        #?       "Visited": visited_on
+        #?       "device_id": device_id  # holds "D1", "D2"
+        #?       "Visited": visited_on  # holds "03/04/2024", "05/04/2024"
         #?       "How is it": condition  # holds "working", "failed"
-        #?       "Beavers seen": ignore  # holds "yes", "lots"
+        #?       "Beavers seen": beaver_present  # holds "yes", "lots"
         #?       "Phone \\"home\\"": ignore  # holds "555 0100", "555 0101"
         """,
         suggested());
+  }
+
+  @Test
+  void headingsThatNobodyKnowsAreGuessedFromWordsAndCells() throws IOException {
+    Files.createDirectories(program.resolve("east"));
+    Files.writeString(
+        program.resolve("east/pipes 2024.csv"),
+        """
+        East crew;;;;;
+        Tag No.;Where;Went in;Dia;Len (m);Boss
+        A1;North pond;13/05/2024;300;12;Al
+        A2;South pond;02/06/2024;250;9;Bo
+        """);
+    Files.writeString(
+        program.resolve("east/places.csv"), "HUC,N,Nearest road\n01020304,45.1,Route 9\n");
+    assertEquals(
+        """
+        # Suggested for east from its files. Lines that begin with #? are guesses to decide:
+        # correct them and take the three signs "#? " away. The others are read so already.
+        #? tables:
+        #?   - files: "pipes 2024.csv"
+        #?     table: installs
+        #?     columns:
+        #?       "Tag No.": device_id  # holds "A1", "A2"
+        #?       "Where": site_id  # holds "North pond", "South pond"
+        #?       "Went in": installed_on  # holds "13/05/2024", "02/06/2024"
+        #?       "Dia": pipe_diameter_in  # holds "300", "250"
+        #?       "Len (m)": pipe_length_ft  # holds "12", "9"
+        #?       "Boss": ignore  # holds "Al", "Bo"
+        #?   - files: "places.csv"
+        #?     table: sites
+        #?     columns:
+        #?       "HUC": watershed  # holds "01020304"
+        #?       "N": ignore  # holds "45.1"
+        #?       "Nearest road": site_id  # holds "Route 9"
+        """,
+        ColumnsSuggestion.byFolder(ProgramFolder.files(program), Read.SETTINGS).get("east"));
   }
 
   @Test
