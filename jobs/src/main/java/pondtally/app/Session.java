@@ -5,12 +5,10 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
+import org.apache.spark.util.Utils$;
 import pondtally.check.UserError;
 
 /**
@@ -30,7 +28,7 @@ final class Session implements AutoCloseable {
   static Session local(int cores) {
     StoppedThreads.endQuietly();
     try {
-      Path scratch = Files.createTempDirectory("pondtally-");
+      Path scratch = Scratch.make();
       SparkConf conf =
           new SparkConf(false)
               .setAppName("pondtally")
@@ -55,7 +53,7 @@ final class Session implements AutoCloseable {
       throw UserError.usage("Start this with spark-submit. " + ClusterArguments.USAGE);
     }
     try {
-      Path scratch = Files.createTempDirectory("pondtally-");
+      Path scratch = Scratch.make();
       return new Session(new JavaSparkContext(conf), scratch);
     } catch (IOException e) {
       throw new UncheckedIOException("no temporary folder can be made", e);
@@ -82,6 +80,8 @@ final class Session implements AutoCloseable {
       System.setErr(nowhere);
       spark.cancelAllJobs();
       spark.close();
+      // Spark keeps the place of its temporary files for the next session of this Java machine.
+      Utils$.MODULE$.clearLocalRootDirs();
     } finally {
       System.setErr(err);
     }
@@ -90,10 +90,8 @@ final class Session implements AutoCloseable {
   @Override
   public void close() {
     stop();
-    try (Stream<Path> files = Files.walk(scratch)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
+    try {
+      Scratch.delete(scratch);
     } catch (IOException e) {
       throw new UncheckedIOException("the temporary folder " + scratch + " cannot be removed", e);
     }
