@@ -169,7 +169,9 @@ public final class PublicEdition {
    * The same for all: which of two withheld groups is the small one would be a limit of its own.
    */
   private String reason() {
-    return "fewer than " + below + " sites, or protects such a group";
+    return "fewer than "
+        + below
+        + " sites, or nearly all of the cost at one of them, or protects such a group";
   }
 
   private PublicTable pairs(Table table) {
