@@ -1,10 +1,7 @@
 package pondtally.app;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
@@ -70,20 +67,15 @@ final class Session implements AutoCloseable {
   }
 
   /**
-   * Ends Spark. Tasks that are still at work when another one has failed find its services gone and
-   * print pages about it, which say nothing to a user: what is printed meanwhile is dropped.
+   * Ends Spark. Tasks that are still at work when another one has failed find its services gone,
+   * and what ends their threads then says nothing to a user.
    */
   private void stop() {
-    PrintStream err = System.err;
-    try (PrintStream nowhere =
-        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8)) {
-      System.setErr(nowhere);
+    try (StoppedThreads.Quiet quiet = StoppedThreads.quiet()) {
       spark.cancelAllJobs();
       spark.close();
       // Spark keeps the place of its temporary files for the next session of this Java machine.
       Utils$.MODULE$.clearLocalRootDirs();
-    } finally {
-      System.setErr(err);
     }
   }
 

@@ -1,6 +1,7 @@
 package pondtally.reports.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -11,7 +12,8 @@ import java.nio.file.Path;
  */
 final class StoppedOutput extends Thread {
 
-  private static final int TRIES = 20;
+  private static final int TRIES = 80;
+  private static final int LOOKS = 4;
   private static final long PAUSE_MS = 25;
 
   private final Path target;
@@ -67,14 +69,30 @@ final class StoppedOutput extends Thread {
     remove();
   }
 
-  /** The run goes on writing for the moment that it has left, so that one try may not do. */
+  /**
+   * The run goes on writing for the moment that it has left: it does not find the folder under
+   * another name, and what it begins anew is seen at the next look.
+   */
   private void remove() {
-    for (int i = 0; i < TRIES && Files.exists(beside); i++) {
-      try {
-        Folders.delete(beside);
-      } catch (IOException e) {
-        pause();
+    Path leftover = beside.resolveSibling(beside.getFileName() + "-old");
+    int absent = 0;
+    for (int i = 0; i < TRIES && absent < LOOKS; i++) {
+      absent = Files.exists(beside) || Files.exists(leftover) ? 0 : absent + 1;
+      removeOnce(leftover);
+      pause();
+    }
+  }
+
+  private void removeOnce(Path leftover) {
+    try {
+      if (Files.exists(beside) && Files.notExists(leftover)) {
+        Files.move(beside, leftover);
       }
+      Folders.delete(leftover);
+      Folders.delete(beside);
+    } catch (IOException | UncheckedIOException e) {
+      // What is open, or was written meanwhile, is tried again; the next run removes the rest.
+      return;
     }
   }
 

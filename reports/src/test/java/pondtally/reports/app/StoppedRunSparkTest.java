@@ -2,7 +2,6 @@ package pondtally.reports.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,9 +61,10 @@ class StoppedRunSparkTest {
     }
     run.destroy();
     assertEquals(ENDED_BY_TERM, run.waitFor());
-    assertTrue(
-        WholeReport.names(folder).stream().noneMatch(name -> name.startsWith(".out")),
-        () -> "left behind");
+    assertEquals(
+        List.of(),
+        WholeReport.names(folder).stream().filter(name -> name.startsWith(".out")).toList(),
+        "left behind");
     List<String> said =
         Files.readAllLines(log).stream().filter(line -> !line.startsWith("WARNING")).toList();
     assertEquals(1, said.size(), said.toString());
