@@ -78,8 +78,9 @@ public final class IssueBook {
   private static List<DataIssue> issues(
       Sheets sheets, List<Finding> findings, Suggestions suggestions) {
     record Placed(Finding finding, DataIssue issue) {}
+    LeftOutValue leftOut = new LeftOutValue(findings);
     return findings.stream()
-        .map(f -> new Placed(f, issue(sheets, f, suggestions.of(f))))
+        .map(f -> new Placed(f, issue(sheets, f, leftOut.message(f), suggestions.of(f))))
         .sorted(
             Comparator.comparing((Placed p) -> p.finding().origin())
                 .thenComparing(Placed::issue, WITHIN_ROW))
@@ -87,7 +88,8 @@ public final class IssueBook {
         .toList();
   }
 
-  private static DataIssue issue(Sheets sheets, Finding finding, String suggestion) {
+  private static DataIssue issue(
+      Sheets sheets, Finding finding, String message, String suggestion) {
     FileName file = sheets.file(finding.origin().file());
     return new DataIssue(
         file.partner(),
@@ -99,7 +101,7 @@ public final class IssueBook {
         orEmpty(finding.value()),
         finding.severity(),
         finding.rule(),
-        finding.message(),
+        message,
         suggestion);
   }
 

@@ -69,7 +69,7 @@ public final class MessageGroups {
     String fate =
         switch (group.severity()) {
           case SET_ASIDE -> "Rows set aside";
-          case CHANGED -> "Values changed";
+          case CHANGED -> "Values changed or left out";
           case NOTICE -> "To look at";
         };
     return "%s, %s: %s".formatted(fate, group.rule(), Words.count(group.count(), "issue"));

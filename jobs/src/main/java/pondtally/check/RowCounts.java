@@ -18,4 +18,14 @@ public record RowCounts(long read, long used, long changed, long setAside, long 
               .formatted(read, used, changed, setAside, duplicate));
     }
   }
+
+  /** The counts of both together. */
+  public RowCounts plus(RowCounts other) {
+    return new RowCounts(
+        read + other.read,
+        used + other.used,
+        changed + other.changed,
+        setAside + other.setAside,
+        duplicate + other.duplicate);
+  }
 }

@@ -51,8 +51,17 @@ final class AbsentSheets {
         null,
         Severity.NOTICE,
         IntakeRule.MAPPED_HEADING_ABSENT.code(),
-        "columns.yaml, line %s, is about sheets called %s, and this file has none. Its sheets: %s."
-            .formatted(entry.line(), Shown.value(entry.sheets()), there),
+        message(entry, first, there),
         "");
+  }
+
+  private static String message(ColumnsMap.Entry entry, SheetReport first, String there) {
+    String about =
+        "columns.yaml, line %s, is about sheets called %s, "
+            .formatted(entry.line(), Shown.value(entry.sheets()));
+    return about
+        + (first.sheetName().isEmpty()
+            ? "and this file is no workbook, so the entry does not count for it. Take `sheets` out."
+            : "and this file has none. Its sheets: %s.".formatted(there));
   }
 }

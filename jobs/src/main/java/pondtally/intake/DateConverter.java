@@ -129,7 +129,11 @@ final class DateConverter implements CellConverter {
   }
 
   private int none(String text, String problem, String suggestion) {
-    fault(text, IntakeRule.UNREADABLE_DATE, problem + EXPECTED + orAsColumn(), suggestion);
+    fault(
+        text,
+        IntakeRule.UNREADABLE_DATE,
+        problem + EXPECTED + orAsColumn() + " Correct the cell.",
+        suggestion);
     return IsoDay.NONE;
   }
 
@@ -150,8 +154,9 @@ final class DateConverter implements CellConverter {
     judge.fault(field, text, rule, Shown.value(text) + problem, suggestion);
   }
 
-  private static String serial(String text) {
-    return iso(Integer.parseInt(text) - SerialDay.OF_1970);
+  private String serial(String text) {
+    String day = SerialDay.text(Integer.parseInt(text), clues.countsFrom1904());
+    return day == null ? "" : day;
   }
 
   private static String iso(int day) {

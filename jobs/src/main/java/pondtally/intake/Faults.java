@@ -31,7 +31,8 @@ final class Faults {
           field,
           text,
           IntakeRule.ERROR_CELL,
-          Shown.value(text) + " is an error of the spreadsheet, not a value.",
+          Shown.value(text)
+              + " is an error of the spreadsheet, not a value. Correct its formula, or write the value.",
           "");
       return true;
     }

@@ -15,6 +15,7 @@ public enum IntakeRule implements Code {
       "name-and-headings-differ", "The name says one table, the headings another."),
   ENCODING_GUESSED("encoding-guessed", "The text is not UTF-8; it was read as Windows-1252."),
   HIDDEN_SHEET("hidden-sheet", "The sheet is hidden; it was read all the same."),
+  HIDDEN_ROWS("hidden-rows", "Rows are hidden; they were read all the same."),
   ROWS_ABOVE_HEADINGS("rows-above-headings", "Rows above the headings are not data."),
   MERGED_HEADING("merged-heading", "A heading spans several columns; it names the first only."),
   UNKNOWN_COLUMN("unknown-column", "The column is none of ours; it was not read."),
@@ -50,6 +51,7 @@ public enum IntakeRule implements Code {
   RAGGED_ROW("ragged-row", "The row has more or fewer cells than there are headings."),
   STRAY_QUOTE("stray-quote", "A quotation mark is not closed, or stands inside a cell."),
   LONG_CELL("long-cell", "A cell is longer than a workbook's cell can be; it was not read."),
+  LONE_TEXT("lone-text", "Nothing but one text stands in the row: a note, not a record."),
   TOTALS_ROW("totals-row", "The row holds totals, not a record."),
   REPEATED_HEADING("repeated-heading", "The headings once more, below the first row of data."),
   REPEATED_YEAR("repeated-year", "The price index of a year stands there twice.");

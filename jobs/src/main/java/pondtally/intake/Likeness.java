@@ -31,22 +31,28 @@ final class Likeness {
   }
 
   /**
-   * Insertions, deletions and replacements that turn one word into the other (Levenshtein 1966).
+   * Insertions, deletions, replacements, and swaps of neighboring letters that turn one word into
+   * the other, no letter being touched twice (Damerau 1964).
    */
   private static int edits(String from, String to) {
-    int[] row = new int[to.length() + 1];
-    for (int j = 0; j <= to.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= from.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= to.length(); j++) {
-        int replaced = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(replaced, 1 + Math.min(row[j], row[j - 1]));
+    int[][] edits = new int[from.length() + 1][to.length() + 1];
+    for (int i = 0; i <= from.length(); i++) {
+      for (int j = 0; j <= to.length(); j++) {
+        edits[i][j] = i == 0 || j == 0 ? i + j : least(edits, from, to, i, j);
       }
     }
-    return row[to.length()];
+    return edits[from.length()][to.length()];
+  }
+
+  private static int least(int[][] edits, String from, String to, int i, int j) {
+    boolean isSame = from.charAt(i - 1) == to.charAt(j - 1);
+    int replaced = edits[i - 1][j - 1] + (isSame ? 0 : 1);
+    int least = Math.min(replaced, 1 + Math.min(edits[i - 1][j], edits[i][j - 1]));
+    boolean isSwapped =
+        i > 1
+            && j > 1
+            && from.charAt(i - 1) == to.charAt(j - 2)
+            && from.charAt(i - 2) == to.charAt(j - 1);
+    return isSwapped ? Math.min(least, edits[i - 2][j - 2] + 1) : least;
   }
 }

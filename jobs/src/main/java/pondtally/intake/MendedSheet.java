@@ -41,6 +41,11 @@ final class MendedSheet implements SheetSource {
   }
 
   @Override
+  public boolean countsFrom1904() {
+    return source.countsFrom1904();
+  }
+
+  @Override
   public SheetNotes read(Consumer<RawRow> rows) throws IOException {
     SheetNotes notes =
         source.read(

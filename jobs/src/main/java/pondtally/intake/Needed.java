@@ -8,7 +8,7 @@ final class Needed {
   private Needed() {}
 
   static String message(FieldSchema field) {
-    return "This cell is empty, and the row cannot be used without it. Expected %s."
+    return "This cell is empty, and the row cannot be used without it. Expected %s. Fill it in."
         .formatted(expected(field));
   }
 

@@ -206,15 +206,16 @@ final class NumberConverter implements CellConverter {
     judge.fault(field, text, rule, Shown.value(text) + problem + " " + expected(), "");
   }
 
+  /** In the unit of the heading, which is what a bare number would be taken for. */
   private String expected() {
-    if (field.unit() == null) {
+    if (bareUnit == null) {
       return "Expected a number.";
     }
-    String like = unitsLike(field.unit());
-    return like.equals(field.unit().symbol())
-        ? "Expected a number of %s.".formatted(field.unit().plural())
+    String like = unitsLike(bareUnit);
+    return like.equals(bareUnit.symbol())
+        ? "Expected a number of %s.".formatted(bareUnit.plural())
         : "Expected a number of %s, or one followed by its unit (%s)."
-            .formatted(field.unit().plural(), like);
+            .formatted(bareUnit.plural(), like);
   }
 
   /** Signs of all units that measure the same. */

@@ -3,6 +3,7 @@ package pondtally.intake;
 import java.util.ArrayList;
 import java.util.List;
 import pondtally.check.Finding;
+import pondtally.check.LeftOutValue;
 import pondtally.check.Severity;
 import pondtally.record.Origin;
 import pondtally.schema.FieldSchema;
@@ -11,7 +12,6 @@ import pondtally.schema.FieldSchema;
 final class RowJudge {
 
   private static final String SET_ASIDE = " Row set aside.";
-  private static final String LEFT_OUT = " Value left out; the row counts without it.";
 
   private final int file;
   private final int sheet;
@@ -33,7 +33,7 @@ final class RowJudge {
 
   /** A message without what it says of the row. */
   static String withoutFate(String message) {
-    return message.replace(SET_ASIDE, "").replace(LEFT_OUT, "");
+    return message.replace(SET_ASIDE, "").replace(LeftOutValue.ENDING, "");
   }
 
   /** Begins the next row; 0 for what concerns the sheet as a whole. */
@@ -50,7 +50,7 @@ final class RowJudge {
       add(field.name(), value, Severity.SET_ASIDE, rule, problem + SET_ASIDE, suggestion);
     } else {
       isChanged = true;
-      add(field.name(), value, Severity.CHANGED, rule, problem + LEFT_OUT, suggestion);
+      add(field.name(), value, Severity.CHANGED, rule, problem + LeftOutValue.ENDING, suggestion);
     }
   }
 

@@ -15,12 +15,14 @@ final class RowRules {
   private record EndField(FieldSchema end, FieldSchema begin) {}
 
   private final RowJudge judge;
+  private final List<BoundColumn> columns;
   private final List<List<FieldSchema>> anyOf = new ArrayList<>();
   private final List<EndField> ends = new ArrayList<>();
   private final List<Default> defaults = new ArrayList<>();
 
   RowRules(TableSchema table, List<BoundColumn> columns, RowJudge judge) {
     this.judge = judge;
+    this.columns = columns;
     table.anyOf().forEach(group -> anyOf.add(group.stream().map(table::field).toList()));
     for (BoundColumn column : columns) {
       if (column.field().notBefore() != null) {
@@ -56,9 +58,21 @@ final class RowRules {
         return;
       }
     }
-    String names = group.stream().map(FieldSchema::name).collect(Collectors.joining(" or "));
+    String names = group.stream().map(this::asWritten).collect(Collectors.joining(" or "));
     judge.setRowAside(
-        IntakeRule.MISSING_REQUIRED, "", "One of %s is needed and none is known.".formatted(names));
+        IntakeRule.MISSING_REQUIRED,
+        "",
+        "The row needs %s, and nothing that can be used stands there. Write one of them."
+            .formatted(names));
+  }
+
+  /** The partner's own heading, or our name of a field that has no column. */
+  private String asWritten(FieldSchema field) {
+    return columns.stream()
+        .filter(column -> column.field().equals(field))
+        .map(column -> Shown.value(column.heading()))
+        .findFirst()
+        .orElse(field.name());
   }
 
   private void requireOrder(EndField pair, Object[] values) {
@@ -72,7 +86,8 @@ final class RowRules {
         pair.end,
         iso(end),
         IntakeRule.DATES_REVERSED,
-        "%s is before %s (%s).".formatted(Shown.value(iso(end)), pair.begin.name(), iso(begin)),
+        "%s is before %s (%s). Correct whichever is wrong."
+            .formatted(Shown.value(iso(end)), asWritten(pair.begin), iso(begin)),
         "");
   }
 

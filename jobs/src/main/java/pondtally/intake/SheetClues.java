@@ -62,6 +62,11 @@ final class SheetClues {
     columns.put(column, type);
   }
 
+  /** Whether day numbers of the sheet count from 1904. */
+  boolean countsFrom1904() {
+    return source != null && source.countsFrom1904();
+  }
+
   /** Clues to the order of day and month. */
   Clues dates(int column) {
     return read().getOrDefault(column, Clues.NONE);

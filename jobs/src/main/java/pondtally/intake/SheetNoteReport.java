@@ -33,6 +33,9 @@ final class SheetNoteReport {
     if (notes.isHidden()) {
       about(null, null, IntakeRule.HIDDEN_SHEET, "The sheet is hidden. It was read all the same.");
     }
+    if (!notes.hiddenRows().message().isEmpty()) {
+      about(null, null, IntakeRule.HIDDEN_ROWS, notes.hiddenRows().message());
+    }
     if (headings != null) {
       notes.formulas().forEach(this::formulas);
       notes.formulasWithoutValue().forEach(this::formulasWithoutValue);
@@ -48,8 +51,10 @@ final class SheetNoteReport {
     about(
         column,
         IntakeRule.FORMULA_VALUE,
-        "%s %s formulas; the values last stored for them were read."
-            .formatted(cells == 1 ? "1 cell" : cells + " cells", cells == 1 ? "holds" : "hold"));
+        cells == 1
+            ? "1 cell holds a formula; the value last stored for it was read."
+            : "%s cells hold formulas; the values last stored for them were read."
+                .formatted(cells));
   }
 
   private void formulasWithoutValue(int column, int cells) {

@@ -9,6 +9,7 @@ import java.util.TreeMap;
  *
  * @param isGuessedEncoding whether the text was read as Windows-1252 for want of anything better
  * @param isHidden whether the sheet is hidden
+ * @param hiddenRows its rows that are hidden
  * @param formulas number of formula cells by column, from 0
  * @param formulasWithoutValue number of formula cells, by column, that hold no stored value
  * @param merged merged ranges by their first row, as {@code A1:C1}
@@ -16,12 +17,18 @@ import java.util.TreeMap;
 record SheetNotes(
     boolean isGuessedEncoding,
     boolean isHidden,
+    HiddenRows hiddenRows,
     SortedMap<Integer, Integer> formulas,
     SortedMap<Integer, Integer> formulasWithoutValue,
     SortedMap<Integer, List<String>> merged) {
 
   static SheetNotes ofText(boolean isGuessedEncoding) {
     return new SheetNotes(
-        isGuessedEncoding, false, new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+        isGuessedEncoding,
+        false,
+        new HiddenRows(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        new TreeMap<>());
   }
 }

@@ -15,6 +15,11 @@ interface SheetSource {
   /** Whether a missing or an extra cell shifts those after it. */
   boolean isText();
 
+  /** Whether its day numbers count from 1904, as some workbooks do. */
+  default boolean countsFrom1904() {
+    return false;
+  }
+
   /**
    * Hands all rows over in order, blank ones included where they are stored. The row is reused.
    *

@@ -24,6 +24,7 @@ final class SheetXml extends DefaultHandler {
 
   private int rowNumber;
   private boolean isInRow;
+  private boolean isHiddenRow;
   private int column;
   private String type;
   private int style;
@@ -34,7 +35,9 @@ final class SheetXml extends DefaultHandler {
   SheetXml(XlsxBook book, boolean isHidden, Consumer<RawRow> rows) {
     this.book = book;
     this.rows = rows;
-    this.notes = new SheetNotes(false, isHidden, new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+    this.notes =
+        new SheetNotes(
+            false, isHidden, new HiddenRows(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
   }
 
   SheetNotes notes() {
@@ -45,7 +48,7 @@ final class SheetXml extends DefaultHandler {
   public void startElement(String uri, String localName, String qName, Attributes attributes)
       throws SAXException {
     switch (localName) {
-      case "row" -> startRow(attributes.getValue("r"));
+      case "row" -> startRow(attributes);
       case "c" -> startCell(attributes);
       case "f" -> hasFormula = true;
       case "v" -> isInText = true;
@@ -75,7 +78,10 @@ final class SheetXml extends DefaultHandler {
     }
   }
 
-  private void startRow(String number) throws SAXException {
+  private void startRow(Attributes attributes) throws SAXException {
+    String number = attributes.getValue("r");
+    String hidden = attributes.getValue("hidden");
+    isHiddenRow = "1".equals(hidden) || "true".equals(hidden);
     int next = number == null ? rowNumber + 1 : whole(number);
     if (next <= rowNumber) {
       throw new SAXException("row %s stands below row %s".formatted(next, rowNumber));
@@ -88,6 +94,9 @@ final class SheetXml extends DefaultHandler {
 
   private void endRow() {
     if (isInRow) {
+      if (isHiddenRow && !row.isBlank()) {
+        notes.hiddenRows().add(rowNumber);
+      }
       rows.accept(row);
     }
     isInRow = false;

@@ -53,9 +53,9 @@ final class Unread {
         judge,
         isLikely ? Severity.SET_ASIDE : Severity.NOTICE,
         IntakeRule.UNRECOGNISED_TABLE,
-        "%s. Expected a name of the %s that begins with one of %s, or the headings of one of them. If it holds records, rename it or name its table in columns.yaml. Its %s %s."
+        "%s Its %s %s."
             .formatted(
-                whyUnknown(name), what, tables, were(rows), isLikely ? "set aside" : "not read"));
+                whyUnknown(name, what, tables), were(rows), isLikely ? "set aside" : "not read"));
     return allSetAside(isLikely ? rows : 0);
   }
 
@@ -63,13 +63,22 @@ final class Unread {
     return rows == 1 ? "1 row was" : rows + " rows were";
   }
 
-  private static String whyUnknown(TableName name) {
+  private static String whyUnknown(TableName name, String what, String tables) {
     return name.table()
         .map(
             table ->
-                "The name says %s, but none of the first %s rows holds the headings of that table"
-                    .formatted(table.name(), HeadingSearch.ROWS))
-        .orElse("Neither the name nor the headings tell which table this is");
+                "The name says %s, but none of the first %s rows holds the headings of that table. Expected %s. Write them there, or say in columns.yaml which headings stand for them (check --suggest begins one)."
+                    .formatted(table.name(), HeadingSearch.ROWS, needed(table)))
+        .orElse(
+            "Neither the name nor the headings tell which table this is. Expected a name of the %s that begins with one of %s, or the headings of one of them. If it holds records, rename it or name its table in columns.yaml (check --suggest begins one)."
+                .formatted(what, tables));
+  }
+
+  private static String needed(TableSchema table) {
+    List<String> names = new ArrayList<>();
+    table.fields().stream().filter(FieldSchema::required).forEach(f -> names.add(f.name()));
+    table.anyOf().forEach(group -> names.add(String.join(" or ", group)));
+    return String.join(", ", names);
   }
 
   /** Headings that lack a field without which no row can be used. */

@@ -32,6 +32,11 @@ final class XlsxSheet implements SheetSource {
   }
 
   @Override
+  public boolean countsFrom1904() {
+    return book.countsFrom1904();
+  }
+
+  @Override
   public SheetNotes read(Consumer<RawRow> rows) throws IOException {
     SheetXml xml = new SheetXml(book, sheet.isHidden(), rows);
     book.stream(sheet, xml);

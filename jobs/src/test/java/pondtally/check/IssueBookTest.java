@@ -44,6 +44,32 @@ class IssueBookTest {
   }
 
   @Test
+  void aRowThatIsSetAsideDoesNotCountWithoutAValue() {
+    String leftOut = "No number." + LeftOutValue.ENDING;
+    SheetReport report =
+        sheet(
+            1,
+            0,
+            "",
+            "revisits",
+            new RowCounts(3, 1, 1, 1, 0),
+            finding(
+                at(1, 0, 5, true), "hours", Severity.CHANGED, CheckRule.DATE_AFTER_CUT, leftOut),
+            finding(
+                at(1, 0, 6, true), "hours", Severity.CHANGED, CheckRule.DATE_AFTER_CUT, leftOut));
+    Finding unknown =
+        finding(
+            at(1, 0, 5, false), "device_id", Severity.SET_ASIDE, CheckRule.UNKNOWN_DEVICE, "Gone.");
+    assertEquals(
+        List.of("Gone.", "No number. Value left out.", leftOut),
+        IssueBook.of(FILES, List.of(report), List.of(unknown), List.of(), KnownIds.NONE)
+            .issues()
+            .stream()
+            .map(DataIssue::message)
+            .toList());
+  }
+
+  @Test
   void aRowLeavesTheCountItCameWith() {
     List<Verdict> verdicts =
         new ArrayList<>(verdict(RowFate.SET_ASIDE, at(1, 0, 5, false), at(1, 0, 6, true)));

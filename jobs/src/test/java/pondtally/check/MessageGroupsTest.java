@@ -84,7 +84,7 @@ class MessageGroupsTest {
       issues.add(issue(file + ".csv", 2, Severity.CHANGED, "unit-converted", "v", ""));
     }
     List<String> lines = MessageGroups.lines(issues, "");
-    assertEquals("Values changed, unit-converted: 12 issues", lines.get(0));
+    assertEquals("Values changed or left out, unit-converted: 12 issues", lines.get(0));
     assertEquals(
         "  … and 7 more: 5.csv (1), 6.csv (1), 7.csv (1) and 4 more sheets (4).",
         lines.get(lines.size() - 1));
@@ -107,7 +107,7 @@ class MessageGroupsTest {
             "");
     assertEquals(
         List.of(
-            "Values changed, rule: 1 issue",
+            "Values changed or left out, rule: 1 issue",
             "  a\\u0007.csv, row 3, \"Date\\u000a(day)\": \"" + "x".repeat(40) + "…\"",
             "    " + "word ".repeat(19).strip(),
             "    " + "word ".repeat(11).strip() + "\\u001b[31m"),

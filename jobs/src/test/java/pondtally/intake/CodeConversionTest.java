@@ -99,8 +99,9 @@ class CodeConversionTest {
             """);
     assertEquals("3=1+0+2", read.counts());
     assertEquals(
-        "3 - set-aside missing-required: One of unit_cost_usd or total_cost_usd is needed and none"
-            + " is known. Row set aside.",
+        "3 - set-aside missing-required: The row needs \"unit_cost_usd\" or"
+            + " \"total_cost_usd\", and nothing that can be used stands there. Write one of them. Row"
+            + " set aside.",
         read.findings().get(0));
   }
 }

@@ -46,6 +46,11 @@ class ColumnsFileTest {
             "dates: day/month/year\ndates: month/day/year\n",
             "line 2: `dates` stands in line 1 already."),
         Arguments.of(
+            "tables:\n  - files: '*.csv'\n    tabel: installs\n",
+            "line 3: `tabel` is no key here. Did you mean `table`? Expected one of: files, sheets,"
+                + " table, header_row, stop_at, columns, values, units, codes, dates, decimal,"
+                + " delimiter, encoding."),
+        Arguments.of(
             "tables:\n  - files: '*.csv'\n",
             "line 2: this entry has no `table`. Expected for example `table: installs`."),
         Arguments.of(

@@ -103,13 +103,27 @@ class ConversionTest {
   }
 
   @Test
+  void aNumberIsExpectedInTheUnitOfTheHeading() throws IOException {
+    assertEquals(
+        "2 pipe_length_ft changed unknown-unit: \"2 lengths\": \"lengths\" is no unit of length."
+            + " Expected a number of meters, or one followed by its unit (in, ft, yd, mi, mm, cm, m,"
+            + " km). Value left out; the row counts without it.",
+        Read.text(
+                folder,
+                "installs.csv",
+                "device_id,site_id,installed_on,Pipe length (m)\nD1,S1,2024-05-01,2 lengths\n")
+            .findings()
+            .get(0));
+  }
+
+  @Test
   void aHeadingMayStateTheOrder() throws IOException {
     assertEquals(
         List.of(LocalDate.of(2024, 3, 4)), days(dates("Visit date (MM/DD/YYYY)", "03/04/2024")));
     assertEquals(
         "2 visited_on set-aside unreadable-date: \"13/04/2024\" is not a real date in the order"
             + " that the heading states. Expected YYYY-MM-DD, or month/day/year as the heading"
-            + " says. Row set aside.",
+            + " says. Correct the cell. Row set aside.",
         dates("Visit date (MM/DD/YYYY)", "13/04/2024").findings().get(0));
   }
 
@@ -117,7 +131,7 @@ class ConversionTest {
   void impossibleDatesNameTheFormOfTheColumn() throws IOException {
     assertEquals(
         "2 visited_on set-aside unreadable-date: \"31/02/2024\" is not a real date. Expected"
-            + " YYYY-MM-DD, or day/month/year as in this column's other 2 dates. Row set aside.",
+            + " YYYY-MM-DD, or day/month/year as in this column's other 2 dates. Correct the cell. Row set aside.",
         dates("visited_on", "31/02/2024", "13/04/2024", "14/04/2024").findings().get(0));
   }
 
@@ -125,18 +139,18 @@ class ConversionTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "2024-02-30|unreadable-date|\"2024-02-30\" is not a real date. Expected YYYY-MM-DD. Row set aside.",
-        "5/6/24|unreadable-date|\"5/6/24\" has a year of two digits. Expected YYYY-MM-DD. Row set aside.",
-        "3-Mar-24|unreadable-date|\"3-Mar-24\" has a year of two digits. Expected YYYY-MM-DD. Row set aside.",
-        "March 2024|unreadable-date|\"March 2024\" names no day. Expected YYYY-MM-DD. Row set aside.",
-        "2024|unreadable-date|\"2024\" names no day. Expected YYYY-MM-DD. Row set aside.",
-        "spring|unreadable-date|\"spring\" is no date. Expected YYYY-MM-DD. Row set aside.",
-        "45321|unreadable-date|\"45321\" is no date, but may be a spreadsheet's day number. Expected YYYY-MM-DD. Row set aside.",
+        "2024-02-30|unreadable-date|\"2024-02-30\" is not a real date. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
+        "5/6/24|unreadable-date|\"5/6/24\" has a year of two digits. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
+        "3-Mar-24|unreadable-date|\"3-Mar-24\" has a year of two digits. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
+        "March 2024|unreadable-date|\"March 2024\" names no day. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
+        "2024|unreadable-date|\"2024\" names no day. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
+        "spring|unreadable-date|\"spring\" is no date. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
+        "45321|unreadable-date|\"45321\" is no date, but may be a spreadsheet's day number. Expected YYYY-MM-DD. Correct the cell. Row set aside.",
         "1949-12-31|out-of-range|\"1949-12-31\" is not possible here. Expected a day from 1950-01-01 to 2100-12-31. Row set aside.",
         "2101-01-01|out-of-range|\"2101-01-01\" is not possible here. Expected a day from 1950-01-01 to 2100-12-31. Row set aside.",
-        "#VALUE!|error-cell|\"#VALUE!\" is an error of the spreadsheet, not a value. Row set aside.",
+        "#VALUE!|error-cell|\"#VALUE!\" is an error of the spreadsheet, not a value. Correct its formula, or write the value. Row set aside.",
         "n/a|missing-required|\"n/a\" is read as not known. Row set aside.",
-        "''|missing-required|This cell is empty, and the row cannot be used without it. Expected a day, as YYYY-MM-DD. Row set aside."
+        "''|missing-required|This cell is empty, and the row cannot be used without it. Expected a day, as YYYY-MM-DD. Fill it in. Row set aside."
       })
   void datesThatAreRefused(String value, String rule, String message) throws IOException {
     String finding = dates("visited_on", value.equals("''") ? "" : value).findings().get(0);
@@ -327,8 +341,8 @@ class ConversionTest {
     assertNull(read.only(Install.class).retiredOn());
     assertEquals(
         List.of(
-            "2 retired_on changed dates-reversed: \"2023-01-01\" is before installed_on"
-                + " (2024-05-01). Value left out; the row counts without it."),
+            "2 retired_on changed dates-reversed: \"2023-01-01\" is before \"installed_on\""
+                + " (2024-05-01). Correct whichever is wrong. Value left out; the row counts without it."),
         read.findings());
   }
 

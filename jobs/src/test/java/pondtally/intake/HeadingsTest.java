@@ -50,7 +50,7 @@ class HeadingsTest {
                 + " this is. Expected a name of the file that begins with one of sites, installs,"
                 + " materials, revisits, removals, properties, areas, prices, budgets, expenses,"
                 + " requests, or the headings of one of them. If it holds records, rename it or name"
-                + " its table in columns.yaml. Its 2 rows were not read."),
+                + " its table in columns.yaml (check --suggest begins one). Its 2 rows were not read."),
         read.findings());
     assertEquals("0=0+0+0", read.counts());
   }

@@ -135,12 +135,12 @@ class WorkbookTest {
     assertEquals(
         List.of(
             "2 asked_on set-aside unreadable-date: \"45413\" is no date, but may be a"
-                + " spreadsheet's day number. Expected YYYY-MM-DD. Row set aside. -> 2024-05-01",
+                + " spreadsheet's day number. Expected YYYY-MM-DD. Correct the cell. Row set aside. -> 2024-05-01",
             "3 asked_on changed date-from-text: \"2024-05-01 12:00\" is read as 2024-05-01. ->"
                 + " 2024-05-01",
             "4 asked_on set-aside out-of-range: \"1900-03-01\" is not possible here. Expected a day"
                 + " from 1950-01-01 to 2100-12-31. Row set aside.",
-            "5 asked_on set-aside unreadable-date: \"-1\" is no date. Expected YYYY-MM-DD. Row set"
+            "5 asked_on set-aside unreadable-date: \"-1\" is no date. Expected YYYY-MM-DD. Correct the cell. Row set"
                 + " aside."),
         read().findings());
   }
@@ -168,7 +168,8 @@ class WorkbookTest {
         read.findings()
             .contains(
                 "2 avoided changed error-cell: \"#DIV/0!\" is an error of the spreadsheet, not a"
-                    + " value. Value left out; the row counts without it."),
+                    + " value. Correct its formula, or write the value. Value left out; the row counts"
+                    + " without it."),
         read.findings().toString());
   }
 
@@ -200,6 +201,61 @@ class WorkbookTest {
                 + " row was not read."),
         read.findings());
     assertEquals(2, read.reports().size());
+  }
+
+  @Test
+  void hiddenRowsAreReadAndTold() throws IOException {
+    Sheet sheet = book.createSheet("removals");
+    row(sheet, 1, "site_id", "year", "removals");
+    row(sheet, 2, "S1", 2023, 1);
+    row(sheet, 3, "S2", 2023, 2).setZeroHeight(true);
+    row(sheet, 5, "S3", 2023, 3).setZeroHeight(true);
+    sheet.createRow(7).setZeroHeight(true);
+    Read read = read();
+    assertEquals("3=3+0+0", read.counts());
+    assertEquals(
+        List.of(
+            "0 - notice hidden-rows: 2 rows are hidden, the first of them row 3. Hidden rows were"
+                + " read all the same."),
+        read.findings());
+  }
+
+  @Test
+  void aDayNumberIsSuggestedAsTheWorkbookCounts() throws IOException {
+    book.getCTWorkbook().getWorkbookPr().setDate1904(true);
+    Sheet sheet = book.createSheet("requests");
+    row(sheet, 1, "Site", "Asked");
+    row(sheet, 2, "S1", 43951);
+    assertEquals(
+        List.of(
+            "2 asked_on set-aside unreadable-date: \"43951\" is no date, but may be a"
+                + " spreadsheet's day number. Expected YYYY-MM-DD. Correct the cell. Row set aside."
+                + " -> 2024-05-01"),
+        read().findings());
+  }
+
+  @Test
+  void totalsAndNotesBelowTheTableAreNoRecords() throws IOException {
+    Sheet sheet = book.createSheet("revisits");
+    row(sheet, 1, "device_id", "visited_on", "condition", "hours");
+    row(sheet, 2, "Total dam 7", "2024-05-01", "working", 2);
+    row(sheet, 3, "Total visits", 1, null, 2);
+    row(sheet, 5, "Printed at the office");
+    row(sheet, 6, "D8");
+    Read read = read();
+    assertEquals("4=1+0+3", read.counts());
+    assertEquals(
+        List.of(
+            "3 - set-aside totals-row: \"Total visits\" marks totals, not a record. Row set aside.",
+            "5 - set-aside lone-text: Nothing but \"Printed at the office\" stands in this row: a"
+                + " note, or a record still to be filled in. Fill it in, or delete it; what stands"
+                + " below the table can be cut off in columns.yaml (stop_at). Row set aside.",
+            "6 visited_on set-aside missing-required: This cell is empty, and the row cannot be"
+                + " used without it. Expected a day, as YYYY-MM-DD. Fill it in. Row set aside.",
+            "6 condition set-aside missing-required: This cell is empty, and the row cannot be"
+                + " used without it. Expected one of: working, reduced, failed, retired. Fill it in. Row set"
+                + " aside."),
+        read.findings());
   }
 
   @Test

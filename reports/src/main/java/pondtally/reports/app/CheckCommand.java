@@ -113,6 +113,7 @@ final class CheckCommand implements Callable<Integer> {
       if (!book.issues().isEmpty()) {
         lines.println();
       }
+      PartnerAccounts.lines(book.accounts()).forEach(lines::println);
       Summary.printAccount(lines, book.accounts());
     }
     lines.flush();

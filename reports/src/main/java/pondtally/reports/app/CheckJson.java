@@ -22,7 +22,7 @@ final class CheckJson {
     ArrayNode sheets = JSON.createArrayNode();
     RowCounts total = new RowCounts(0, 0, 0, 0, 0);
     for (RowAccount row : account) {
-      total = sum(total, row.counts());
+      total = total.plus(row.counts());
       ObjectNode sheet = sheets.addObject();
       sheet.put("partner", row.partner()).put("file", row.file());
       sheet.put("sheet", row.sheet()).put("table", row.table());
@@ -37,15 +37,6 @@ final class CheckJson {
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }
-  }
-
-  private static RowCounts sum(RowCounts a, RowCounts b) {
-    return new RowCounts(
-        a.read() + b.read(),
-        a.used() + b.used(),
-        a.changed() + b.changed(),
-        a.setAside() + b.setAside(),
-        a.duplicate() + b.duplicate());
   }
 
   private static void putCounts(ObjectNode node, RowCounts counts) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import pondtally.app.JobResult;
 import pondtally.check.RowAccount;
+import pondtally.check.RowCounts;
 import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Section;
 
@@ -61,25 +62,18 @@ final class Summary {
   }
 
   static void printAccount(PrintWriter out, List<RowAccount> account) {
-    long read = 0;
-    long used = 0;
-    long changed = 0;
-    long setAside = 0;
-    long duplicate = 0;
-    for (RowAccount row : account) {
-      read += row.counts().read();
-      used += row.counts().used();
-      changed += row.counts().changed();
-      setAside += row.counts().setAside();
-      duplicate += row.counts().duplicate();
-    }
+    RowCounts total =
+        account.stream()
+            .map(RowAccount::counts)
+            .reduce(new RowCounts(0, 0, 0, 0, 0), RowCounts::plus);
     out.printf(
         Locale.ROOT,
-        "%,d rows read = %,d used + %,d used with a change + %,d set aside + %,d duplicate.%n",
-        read,
-        used,
-        changed,
-        setAside,
-        duplicate);
+        "%,d %s read = %,d used + %,d used with a change + %,d set aside + %,d duplicate.%n",
+        total.read(),
+        total.read() == 1 ? "row" : "rows",
+        total.used(),
+        total.changed(),
+        total.setAside(),
+        total.duplicate());
   }
 }

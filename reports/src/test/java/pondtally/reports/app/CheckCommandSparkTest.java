@@ -232,7 +232,16 @@ class CheckCommandSparkTest {
     assertEquals(1, run("check", program.toString()));
     assertFalse(out.contains("\u001b"), "no colors in a file");
     assertTrue(out.startsWith("Rows set aside, unknown-code: 1 issue\n"), out);
-    assertTrue(out.contains("7 rows read"), out);
+    assertTrue(
+        out.endsWith(
+            """
+
+            Rows by partner      read      used   changed set aside duplicate
+            north                   4         3         0         1         0
+            south                   3         3         0         0         0
+            7 rows read = 6 used + 0 used with a change + 1 set aside + 0 duplicate.
+            """),
+        out);
     assertEquals("", err);
   }
 }
