@@ -1,16 +1,11 @@
 package pondtally.app;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
+import org.apache.spark.util.Utils$;
 import pondtally.check.UserError;
 
 /**
@@ -30,7 +25,7 @@ final class Session implements AutoCloseable {
   static Session local(int cores) {
     StoppedThreads.endQuietly();
     try {
-      Path scratch = Files.createTempDirectory("pondtally-");
+      Path scratch = Scratch.make();
       SparkConf conf =
           new SparkConf(false)
               .setAppName("pondtally")
@@ -55,7 +50,7 @@ final class Session implements AutoCloseable {
       throw UserError.usage("Start this with spark-submit. " + ClusterArguments.USAGE);
     }
     try {
-      Path scratch = Files.createTempDirectory("pondtally-");
+      Path scratch = Scratch.make();
       return new Session(new JavaSparkContext(conf), scratch);
     } catch (IOException e) {
       throw new UncheckedIOException("no temporary folder can be made", e);
@@ -72,28 +67,23 @@ final class Session implements AutoCloseable {
   }
 
   /**
-   * Ends Spark. Tasks that are still at work when another one has failed find its services gone and
-   * print pages about it, which say nothing to a user: what is printed meanwhile is dropped.
+   * Ends Spark. Tasks that are still at work when another one has failed find its services gone,
+   * and what ends their threads then says nothing to a user.
    */
   private void stop() {
-    PrintStream err = System.err;
-    try (PrintStream nowhere =
-        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8)) {
-      System.setErr(nowhere);
+    try (StoppedThreads.Quiet quiet = StoppedThreads.quiet()) {
       spark.cancelAllJobs();
       spark.close();
-    } finally {
-      System.setErr(err);
+      // Spark keeps the place of its temporary files for the next session of this Java machine.
+      Utils$.MODULE$.clearLocalRootDirs();
     }
   }
 
   @Override
   public void close() {
     stop();
-    try (Stream<Path> files = Files.walk(scratch)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
+    try {
+      Scratch.delete(scratch);
     } catch (IOException e) {
       throw new UncheckedIOException("the temporary folder " + scratch + " cannot be removed", e);
     }

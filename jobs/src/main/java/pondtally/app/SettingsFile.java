@@ -1,6 +1,5 @@
 package pondtally.app;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -20,6 +19,7 @@ import pondtally.analysis.WetlandWorth;
 import pondtally.check.UserError;
 import pondtally.history.FailureDating;
 import pondtally.history.FailureDefinition;
+import pondtally.intake.SettingsText;
 import pondtally.record.Code;
 
 /**
@@ -65,20 +65,17 @@ final class SettingsFile {
     if (!Files.isRegularFile(file)) {
       return new SettingsFile("program.yaml", Map.of()).settings(Optional.empty());
     }
-    try {
-      String text = Files.readString(file);
-      SettingsFile settings = new SettingsFile("program.yaml", mapping("program.yaml", text));
-      settings.checkKeys("", settings.values, KEYS);
-      return settings.settings(Optional.of(text));
-    } catch (IOException e) {
-      throw UserError.input("program.yaml cannot be read as UTF-8 text: " + e.getMessage());
-    }
+    String text = SettingsText.of(file, "program.yaml");
+    SettingsFile settings = new SettingsFile("program.yaml", mapping("program.yaml", text));
+    settings.checkKeys("", settings.values, KEYS);
+    return settings.settings(Optional.of(text));
   }
 
   private static Map<String, Object> mapping(String name, String text) {
     Object root;
     try {
-      root = new Load(LoadSettings.builder().setLabel(name).build()).loadFromString(text);
+      Load load = new Load(LoadSettings.builder().setLabel(name).build());
+      root = SettingsText.parsed(text, name, load::loadFromString);
     } catch (YamlEngineException e) {
       throw UserError.input(name + " is not valid YAML: " + e.getMessage().replace('\n', ' '));
     }

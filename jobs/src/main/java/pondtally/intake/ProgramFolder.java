@@ -131,9 +131,12 @@ public final class ProgramFolder {
     public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
       boolean isHidden =
           !directory.equals(folder) && directory.getFileName().toString().startsWith(".");
-      return isHidden || isPublished(directory)
-          ? FileVisitResult.SKIP_SUBTREE
-          : FileVisitResult.CONTINUE;
+      if (isHidden || isPublished(directory)) {
+        return FileVisitResult.SKIP_SUBTREE;
+      }
+      ReportMark.refuse(
+          directory, directory.equals(folder) ? "The program folder" : below(directory));
+      return FileVisitResult.CONTINUE;
     }
 
     /** Figures that a report kept as published; whatever else lies in that folder is read. */
@@ -143,9 +146,14 @@ public final class ProgramFolder {
           && Files.isRegularFile(directory.resolve("run.json"));
     }
 
+    /** A {@code \\} parts folders only where the system says so; elsewhere it belongs to a name. */
+    private String below(Path file) {
+      return folder.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
+    }
+
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-      String path = folder.relativize(file).toString().replace('\\', '/');
+      String path = below(file);
       String name = file.getFileName().toString();
       if (isLeftOut(name)) {
         return FileVisitResult.CONTINUE;

@@ -43,7 +43,6 @@ final class WorkbookFault {
 
   /** The same fault with a message that continues "The file cannot be read: ". */
   static IOException inWords(Exception fault) {
-
     String said = String.valueOf(fault.getMessage());
     if (said.contains("Strict OOXML")) {
       return new IOException(
@@ -62,6 +61,9 @@ final class WorkbookFault {
     }
     if (said.contains("Zip bomb")) {
       return new IOException("it unpacks to far more than a workbook should", fault);
+    }
+    if (said.contains("Failed to read the file input stream")) {
+      return new IOException("it is broken off or damaged. Save it anew", fault);
     }
     if (fault instanceof SAXParseException broken) {
       return new IOException(

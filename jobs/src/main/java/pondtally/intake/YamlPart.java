@@ -1,7 +1,5 @@
 package pondtally.intake;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,17 +32,11 @@ final class YamlPart {
 
   /** The whole of a file; empty where nothing but comments stands in it. */
   static Optional<YamlPart> read(Path path, String name) {
-    String text;
+    String text = SettingsText.of(path, name);
     try {
-      text = Files.readString(path);
-    } catch (IOException e) {
-      throw UserError.input(
-          "%s cannot be read. Expected a text file in UTF-8 that you may read.".formatted(name));
-    }
-    try {
-      LoadSettings settings = LoadSettings.builder().setLabel(name).build();
-      return new Compose(settings)
-          .composeString(text.startsWith("\ufeff") ? text.substring(1) : text)
+      Compose composer = new Compose(LoadSettings.builder().setLabel(name).build());
+      String yaml = text.startsWith("\ufeff") ? text.substring(1) : text;
+      return SettingsText.parsed(yaml, name, composer::composeString)
           .map(root -> new YamlPart(name, root));
     } catch (MarkedYamlEngineException e) {
       throw at(name, e.getProblemMark(), "this is not valid YAML (%s)".formatted(e.getProblem()));

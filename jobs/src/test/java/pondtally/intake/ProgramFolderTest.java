@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import pondtally.check.UserError;
 
@@ -135,5 +137,33 @@ class ProgramFolderTest {
         assertThrows(UserError.class, () -> ProgramFolder.files(folder.resolve("plan.pdf")))
             .getMessage()
             .replace(folder + "/", ""));
+  }
+
+  /** Such a name comes out of archives that were packed on another system. */
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void aBackslashInANameLeadsNowhere() throws IOException {
+    Path program = Files.createDirectories(folder.resolve("program"));
+    touch("outside.csv");
+    touch("program/north/x\\..\\..\\..\\outside.csv");
+    InputFile file = ProgramFolder.files(program).get(0);
+    assertEquals("north/x\\..\\..\\..\\outside.csv", file.path());
+    assertEquals(
+        program.toRealPath(), Path.of(file.location()).getParent().getParent().toRealPath());
+  }
+
+  @Test
+  void aReportInTheProgramFolderIsNoInput() throws IOException {
+    touch("north/a.csv");
+    touch("north/report-2025/program.xlsx");
+    Files.writeString(
+        folder.resolve("north/report-2025/run.json"), "{\n  \"program\" : \"pondtally\",");
+    UserError error = assertThrows(UserError.class, () -> ProgramFolder.files(folder));
+    assertEquals(3, error.exitCode());
+    assertEquals(
+        "north/report-2025 holds a report that pondtally wrote (run.json), which would be read as records. Move it out of the program folder, and run again.",
+        error.getMessage());
+    Files.writeString(folder.resolve("north/report-2025/run.json"), "{\"crew\": 7}");
+    assertEquals(3, ProgramFolder.files(folder).size());
   }
 }

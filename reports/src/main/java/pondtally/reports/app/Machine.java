@@ -1,7 +1,6 @@
 package pondtally.reports.app;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -9,6 +8,7 @@ import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
+import pondtally.app.Scratch;
 import pondtally.check.UserError;
 
 /** What of the machine a run may use; options of every command that starts a job. */
@@ -59,9 +59,7 @@ final class Machine {
    */
   Path scratch() {
     try {
-      return spill == null
-          ? Files.createTempDirectory("pondtally-")
-          : Files.createTempDirectory(spill, "pondtally-");
+      return spill == null ? Scratch.make() : Scratch.in(spill);
     } catch (IOException e) {
       throw UserError.output(
           "No temporary folder can be made in %s: %s. Name an existing folder with --spill."

@@ -71,7 +71,11 @@ public final class Main implements Runnable {
         (error, command, parsed) -> explain(error, command, arguments));
     line.setExitCodeExceptionMapper(
         error -> error instanceof CommandLine.ParameterException ? WRONG_USE : FAULT);
-    return Launcher.ofChild(line.execute(arguments));
+    try {
+      return Launcher.ofChild(line.execute(arguments));
+    } catch (StackOverflowError | LinkageError e) {
+      return explain(e, line, arguments);
+    }
   }
 
   @Override
@@ -79,7 +83,7 @@ public final class Main implements Runnable {
     spec.commandLine().usage(spec.commandLine().getOut());
   }
 
-  private static int explain(Exception error, CommandLine command, String[] arguments) {
+  private static int explain(Throwable error, CommandLine command, String[] arguments) {
     PrintWriter err = command.getErr();
     if (stopping) {
       return STOPPED;

@@ -18,6 +18,7 @@ final class OutputFolder implements AutoCloseable {
   private final Path target;
   private final Path previous;
   private final Path beside;
+  private final StoppedOutput stopped;
 
   /** Writes into a folder. */
   interface Filling<T> {
@@ -28,6 +29,7 @@ final class OutputFolder implements AutoCloseable {
     this.target = target;
     this.previous = previous;
     this.beside = beside;
+    this.stopped = StoppedOutput.watch(target, beside);
   }
 
   /**
@@ -37,7 +39,7 @@ final class OutputFolder implements AutoCloseable {
    *     be written
    */
   static OutputFolder prepare(Path folder, boolean replace) {
-    Path target = folder.toAbsolutePath().normalize();
+    Path target = RealPlace.ofOutput(folder);
     Path parent = target.getParent();
     if (parent == null || target.getFileName() == null) {
       throw UserError.output("--out " + folder + " is not a folder that can be written.");
@@ -56,7 +58,7 @@ final class OutputFolder implements AutoCloseable {
       Files.createDirectories(parent);
       clearLeftovers(parent, prefix(target));
       Files.createDirectory(beside);
-      refuseAnother(folder, parent, beside);
+      refuseAnother(folder, target, beside);
     } catch (IOException e) {
       throw Unwritable.error(folder, e);
     }
@@ -102,9 +104,9 @@ final class OutputFolder implements AutoCloseable {
   }
 
   /** Two runs at once would each replace what the other wrote: the later one is refused. */
-  private static void refuseAnother(Path folder, Path parent, Path beside) throws IOException {
-    String prefix = prefix(folder.toAbsolutePath().normalize());
-    try (Stream<Path> files = Files.list(parent)) {
+  private static void refuseAnother(Path folder, Path target, Path beside) throws IOException {
+    String prefix = prefix(target);
+    try (Stream<Path> files = Files.list(target.getParent())) {
       for (Path file : files.toList()) {
         String name = file.getFileName().toString();
         if (name.startsWith(prefix) && isAtWork(name.substring(prefix.length()))) {
@@ -169,7 +171,7 @@ final class OutputFolder implements AutoCloseable {
   <T> T fill(Filling<T> filling) {
     try {
       T made = filling.into(beside);
-      commit();
+      stopped.unlessStopped(this::commit);
       return made;
     } catch (IOException | RuntimeException e) {
       throw explained(e);
@@ -242,6 +244,7 @@ final class OutputFolder implements AutoCloseable {
   /** Removes what was written and not put in its place. */
   @Override
   public void close() {
+    stopped.end();
     try {
       Folders.delete(beside);
     } catch (IOException e) {

@@ -129,6 +129,7 @@ final class ReportCommand implements Callable<Integer> {
           machine,
           tablesOnly ? ClassArchive.Extent.PART : ClassArchive.Extent.WHOLE);
     }
+    requireOutside();
     checkPublic();
     PrintWriter print = spec.commandLine().getOut();
     RunClock clock = new RunClock();
@@ -159,6 +160,14 @@ final class ReportCommand implements Callable<Integer> {
         clock.time("job", () -> Job.run(isPublic ? request() : request().with(longTables)));
     Progress.now(Progress.Step.WRITING);
     return new Made(result, write(folder, result, clock));
+  }
+
+  private void requireOutside() {
+    if (RealPlace.of(out).startsWith(RealPlace.of(folder))) {
+      throw UserError.usage(
+          "--out %s lies in the program folder, where the next run would read the report as records. Give the name of a folder elsewhere."
+              .formatted(out));
+    }
   }
 
   private void checkPublic() {

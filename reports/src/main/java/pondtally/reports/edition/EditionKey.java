@@ -55,6 +55,16 @@ public final class EditionKey {
     return new EditionKey(HexFormat.of().parseHex(text));
   }
 
+  /** Whether the system lets others than its owner read or write the file. */
+  public static boolean isOpenToOthers(Path file) {
+    try {
+      return Files.getPosixFilePermissions(file).stream()
+          .anyMatch(right -> !right.name().startsWith("OWNER"));
+    } catch (IOException | UnsupportedOperationException e) {
+      return false;
+    }
+  }
+
   private static EditionKey create(Path file) throws IOException {
     EditionKey made = fresh();
     boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");

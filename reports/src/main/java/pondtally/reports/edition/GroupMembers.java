@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.reports.table.Row;
 import pondtally.reports.table.TablePackage;
+import pondtally.reports.view.Line;
 import pondtally.reports.view.Rows;
 
 /** Which devices, at which sites, each group holds; from the full tables. */
@@ -21,6 +22,7 @@ final class GroupMembers {
   private static final String UNKNOWN = "unknown";
 
   private final SortedMap<GroupName, Set<Member>> members = new TreeMap<>();
+  private final Map<String, Double> costUsd = new HashMap<>();
 
   private GroupMembers() {}
 
@@ -31,6 +33,7 @@ final class GroupMembers {
     for (Row device : Rows.of(tables, "devices").list()) {
       Member member =
           new Member(device.text("partner") + '\0' + device.text("device_id"), key(device));
+      found.costUsd.put(member.device(), Line.of(device).number("cost_recorded_usd").orElse(0));
       found.add("all", "all", member);
       found.add("pipe", device.text("pipe"), member);
       found.add("kind", orUnknown(device.text("kind")), member);
@@ -72,6 +75,20 @@ final class GroupMembers {
   /** Sites of a group; none where the group is not known by its members. */
   int sites(GroupName group) {
     return sites(List.copyOf(members.getOrDefault(group, Set.of())));
+  }
+
+  /**
+   * Whether the group's cost, were it told, would tell that of its costliest site within a {@code
+   * margin} (the p% rule, Willenborg and de Waal 2001).
+   */
+  boolean isDominated(GroupName group, double margin) {
+    Map<String, Double> bySite = new TreeMap<>();
+    members
+        .getOrDefault(group, Set.of())
+        .forEach(member -> bySite.merge(member.site(), costUsd.get(member.device()), Double::sum));
+    double total = bySite.values().stream().mapToDouble(usd -> usd).sum();
+    double most = bySite.values().stream().mapToDouble(usd -> usd).max().orElse(0);
+    return most > 0 && total < (1 + margin) * most;
   }
 
   /** Sites of the devices that one of two groups holds and the other does not. */

@@ -169,7 +169,7 @@ public final class PublicEdition {
    * The same for all: which of two withheld groups is the small one would be a limit of its own.
    */
   private String reason() {
-    return "fewer than " + below + " sites, or protects such a group";
+    return "under " + below + " sites, one site's cost, or protects these";
   }
 
   private PublicTable pairs(Table table) {

@@ -102,7 +102,10 @@ final class PublicSites {
     return groups.holds(grouping, GroupMembers.orUnknown(group)) ? WITHHELD : group;
   }
 
-  /** A corner of a square of degrees that holds enough sites, with the side of the square. */
+  /**
+   * Middle of a square of degrees that holds enough sites of the same watershed, with the side of
+   * the square.
+   */
   private Map<String, String[]> places() {
     Map<String, String[]> places = new HashMap<>();
     List<Row> open =
@@ -128,8 +131,13 @@ final class PublicSites {
     return latitude.isPresent() && Line.of(row).number("longitude").isPresent();
   }
 
-  private static String square(Row row, String step) {
-    return round(row.text("latitude"), step) + " " + round(row.text("longitude"), step);
+  /** Square and watershed: where they cross may be a far smaller place than either. */
+  private String square(Row row, String step) {
+    return round(row.text("latitude"), step)
+        + " "
+        + round(row.text("longitude"), step)
+        + " "
+        + watershed(row);
   }
 
   private static String[] place(Row row, String step) {
@@ -154,7 +162,7 @@ final class PublicSites {
         number(
             "latitude",
             "degrees",
-            "Middle of a square that holds several sites, degrees north; never finer than 0.1 degree."),
+            "Middle of a square that holds several sites of the watershed, degrees north; never finer than 0.1 degree."),
         number(
             "longitude",
             "degrees",

@@ -15,8 +15,9 @@ import pondtally.reports.table.TablePackage;
 import pondtally.reports.view.Rows;
 
 /**
- * The groups that are withheld in every table: those with too few sites, those that hold nearly the
- * same devices under another name, and those without which a subtraction would give one away.
+ * The groups that are withheld in every table: those with too few sites, those whose cost is nearly
+ * all one site's, those that hold nearly the same devices under another name, and those without
+ * which a subtraction would give one away.
  */
 final class WithheldGroups {
 
@@ -32,7 +33,7 @@ final class WithheldGroups {
     WithheldGroups found = new WithheldGroups();
     found.measure(tables, members);
     for (Map.Entry<GroupName, Integer> size : found.sizes.entrySet()) {
-      if (size.getValue() < below) {
+      if (size.getValue() < below || isDominated(members, size.getKey())) {
         found.small.add(size.getKey());
       }
     }
@@ -45,6 +46,11 @@ final class WithheldGroups {
       slices.forEach((grouping, own) -> found.grow(grouping, own, members, below));
     } while (found.withheld.size() > before);
     return found;
+  }
+
+  /** A group of one site's cost in the main; the whole program is told whatever it consists of. */
+  private static boolean isDominated(GroupMembers members, GroupName name) {
+    return !name.grouping().equals("all") && members.isDominated(name, Complement.MARGIN);
   }
 
   /** Sites of each group: the smaller of what the tables and what the devices themselves say. */

@@ -2,7 +2,10 @@ package pondtally.reports.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,5 +35,31 @@ class MainTest {
     assertEquals(3, Main.run("check", folder.toString()));
     assertEquals(
         3, Main.run("render", folder.toString(), "--out", folder.resolve("out").toString()));
+  }
+
+  /** There the next run would read it as records. */
+  @Test
+  void aReportIsNotWrittenIntoWhatIsRead() throws IOException {
+    Path program = Files.createDirectories(folder.resolve("program/north")).getParent();
+    Files.createSymbolicLink(folder.resolve("link"), program);
+    for (String out : List.of("program/report", "program/north/a/b", "program", "link/report")) {
+      assertEquals(
+          2, Main.run("report", program.toString(), "--out", folder.resolve(out).toString()), out);
+    }
+    assertEquals(
+        3, Main.run("report", program.toString(), "--out", folder.resolve("program-2").toString()));
+  }
+
+  @Test
+  void settingsThatAreMeantToDoHarm() throws IOException {
+    Path crew = Files.createDirectories(folder.resolve("crew"));
+    Files.writeString(crew.resolve("sites.csv"), "site_id\nS1\n");
+    for (String text : List.of("region: " + "[".repeat(100_000), "#" + "x".repeat(1_000_001))) {
+      for (String name : List.of("program.yaml", "crew/columns.yaml")) {
+        Files.writeString(folder.resolve(name), text);
+        assertEquals(3, Main.run("check", folder.toString()), name);
+        Files.delete(folder.resolve(name));
+      }
+    }
   }
 }

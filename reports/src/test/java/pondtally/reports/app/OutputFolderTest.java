@@ -168,4 +168,19 @@ class OutputFolderTest {
     write("new");
     assertEquals(List.of(".other.writing-999999999999", ".out.writing-by-hand", "out"), names());
   }
+
+  /** A link to a disk with more room stays one: the report lies where it leads. */
+  @Test
+  void aLinkStandsForTheFolderItLeadsTo() throws IOException {
+    Path disk = Files.createDirectory(parent.resolve("disk"));
+    Files.createSymbolicLink(parent.resolve("out"), disk);
+    write("first");
+    write("second");
+    assertTrue(Files.isSymbolicLink(parent.resolve("out")));
+    assertEquals("second", Files.readString(disk.resolve("run.json")));
+    assertEquals(List.of("disk", "out"), names());
+    Files.delete(disk.resolve("run.json"));
+    Files.delete(disk);
+    refused("is a link that leads nowhere", true);
+  }
 }
