@@ -22,6 +22,7 @@ final class ColumnGuesses {
   private final List<ColumnSample> columns;
   private final List<String> fields;
   private double score;
+  private int likely;
 
   private ColumnGuesses(TableSchema table, List<ColumnSample> columns, List<String> known) {
     this.table = table;
@@ -36,6 +37,7 @@ final class ColumnGuesses {
     ColumnGuesses guesses = new ColumnGuesses(table, columns, known);
     List<Pair> pairs = guesses.pairs();
     guesses.take(pairs.stream().filter(p -> p.likeness() >= FieldLikeness.LIKELY).toList());
+    guesses.likely = guesses.found();
     // A row needs these: any column that can be one of them is worth a look.
     guesses.take(pairs.stream().filter(p -> p.field().required()).toList());
     guesses.score -= 4 * guesses.missing().size();
@@ -96,6 +98,20 @@ final class ColumnGuesses {
   String field(int column) {
     String field = fields.get(column);
     return field.isEmpty() ? "ignore" : field;
+  }
+
+  /** Whether a column is, or may be, a field. */
+  boolean isField(int column) {
+    return !fields.get(column).isEmpty() && !fields.get(column).equals("ignore");
+  }
+
+  private int found() {
+    return (int) fields.stream().filter(field -> !field.isEmpty()).count();
+  }
+
+  /** How many columns are likely by their headings and cells, not only possible. */
+  int likely() {
+    return likely;
   }
 
   /** What the guesses are worth together, less what is missing. */

@@ -16,6 +16,8 @@ import pondtally.check.SheetReport;
  */
 public final class ColumnsSuggestion {
 
+  private static final int HEAD_LINES = 2;
+
   private ColumnsSuggestion() {}
 
   /**
@@ -52,10 +54,13 @@ public final class ColumnsSuggestion {
             .formatted(folder));
     lines.add(
         "# correct them and take the three signs \"#? \" away. The others are read so already.");
+    if (!open.isEmpty()) {
+      lines.add("# Then ask again: codes and units are seen once the columns are known.");
+    }
     lines.addAll(marks(findings));
     if (!sure.isEmpty() || !open.isEmpty()) {
       lines.add((sure.isEmpty() ? SheetSuggestion.MARK : "") + "tables:");
-    } else if (lines.size() == 2) {
+    } else if (lines.size() == HEAD_LINES) {
       lines.add("# There is nothing to decide: every table, column and code is known.");
     }
     lines.addAll(sure);

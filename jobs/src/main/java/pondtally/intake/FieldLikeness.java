@@ -22,6 +22,7 @@ final class FieldLikeness {
 
   private static final double KNOWN_HEADING = 10;
   private static final int SHORTEST_STEM = 3;
+  private static final int SHORTEST_MISSPELT = 5;
   private static final Set<String> YES_AND_NO =
       Set.of("yes", "no", "y", "n", "true", "false", "x", "✓", "✔");
 
@@ -54,7 +55,7 @@ final class FieldLikeness {
       case BOOLEAN -> share(cells, c -> YES_AND_NO.contains(code(c))) < 0.5 ? 0 : 2;
       case YEAR -> share(cells, cell -> cell.matches("(19|20)\\d\\d")) < 1 ? 0 : 2.5;
       case NUMBER, INTEGER -> share(cells, cell -> isNumber(cell, field)) < 0.5 ? 0 : 0.5;
-      case STRING -> share(cells, FieldLikeness::isDate) > 0.5 ? 0 : 0.5;
+      case STRING -> share(cells, cell -> isDate(cell) || isFraction(cell)) > 0.5 ? 0 : 0.5;
     };
   }
 
@@ -78,6 +79,11 @@ final class FieldLikeness {
     NumberText number = NumberText.of(cell);
     boolean isRead = number.mark() != NumberText.Mark.BROKEN;
     return isRead && (field.type() == FieldType.NUMBER || number.after().isEmpty());
+  }
+
+  /** Nobody numbers a site or a device with decimals. */
+  private static boolean isFraction(String cell) {
+    return cell.matches("[-+]?\\d+[.,]\\d+");
   }
 
   private static double share(Set<String> cells, Predicate<String> test) {
@@ -107,7 +113,9 @@ final class FieldLikeness {
     String shorter = a.length() < b.length() ? a : b;
     String longer = a.length() < b.length() ? b : a;
     return shorter.length() >= SHORTEST_STEM
-        && (longer.startsWith(shorter) || !Likeness.nearest(longer, List.of(shorter)).isEmpty());
+        && (longer.startsWith(shorter)
+            || shorter.length() >= SHORTEST_MISSPELT
+                && !Likeness.nearest(longer, List.of(shorter)).isEmpty());
   }
 
   private static List<String> words(String text) {

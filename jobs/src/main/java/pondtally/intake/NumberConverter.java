@@ -130,7 +130,8 @@ final class NumberConverter implements CellConverter {
     Double possible = possible(value, text, text);
     if (possible != null) {
       String shown = PlainText.rounded(value) + " " + field.unit().plural();
-      changed(text, IntakeRule.UNIT_CONVERTED, shown, PlainText.of(value));
+      // Nothing is suggested: the cell says it best, in its writer's own unit and digits.
+      changed(text, IntakeRule.UNIT_CONVERTED, shown, "");
     }
     return possible;
   }

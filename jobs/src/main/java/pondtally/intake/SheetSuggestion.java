@@ -14,6 +14,7 @@ import pondtally.check.SheetReport;
 import pondtally.schema.FieldSchema;
 import pondtally.schema.FieldType;
 import pondtally.schema.TableSchema;
+import pondtally.schema.Unit;
 
 /** The entry of a suggested {@code columns.yaml} that is about one sheet. */
 final class SheetSuggestion {
@@ -109,6 +110,29 @@ final class SheetSuggestion {
         lines.add(column(columns.get(i), guesses.field(i)));
       }
     }
+    lines.addAll(units(guesses, columns));
+  }
+
+  private static List<String> units(ColumnGuesses guesses, List<ColumnSample> columns) {
+    List<String> units = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      if (guesses.isField(i) && !columns.get(i).cells().isEmpty()) {
+        FieldSchema field = guesses.table().field(guesses.field(i));
+        UnitGuess.of(columns.get(i), field, guesses.table())
+            .ifPresent(unit -> units.add(unit(field, unit)));
+      }
+    }
+    if (!units.isEmpty()) {
+      units.add(0, MARK + "    units:");
+    }
+    return units;
+  }
+
+  private static String unit(FieldSchema field, Unit unit) {
+    return MARK
+        + "      %s: %s  # as %s the numbers are above %s, the most possible"
+            .formatted(
+                field.name(), unit.symbol(), field.unit().plural(), PlainText.of(field.maximum()));
   }
 
   private static String column(ColumnSample column, String field) {
@@ -150,8 +174,9 @@ final class SheetSuggestion {
         unknown.add(column(columns.get(i), guesses.field(i)));
       }
     }
+    List<String> units = map.units().isEmpty() ? units(guesses, columns) : List.of();
     List<String> codes = codes();
-    if (unknown.isEmpty() && codes.isEmpty()) {
+    if (unknown.isEmpty() && units.isEmpty() && codes.isEmpty()) {
       return;
     }
     isActive = true;
@@ -165,6 +190,7 @@ final class SheetSuggestion {
       }
     }
     lines.addAll(unknown);
+    lines.addAll(units);
     lines.addAll(codes);
   }
 

@@ -21,6 +21,7 @@ record TableGuess(
 
   private static final double LEAST = 5;
   private static final double NAMED = 4;
+  private static final int FEWEST_LIKELY = 2;
 
   /**
    * @param named the table that the name says; empty: any
@@ -44,9 +45,13 @@ record TableGuess(
     ColumnGuesses best =
         guesses.stream()
             .max(Comparator.comparingDouble(guess -> worth(guess, name)))
-            .filter(guess -> named.isPresent() || worth(guess, name) >= LEAST)
+            .filter(guess -> named.isPresent() || isLikely(guess, name))
             .orElse(null);
     return Optional.of(new TableGuess(sample.get(at).row(), headings, below, best));
+  }
+
+  private static boolean isLikely(ColumnGuesses guess, String name) {
+    return guess.likely() >= FEWEST_LIKELY && worth(guess, name) >= LEAST;
   }
 
   private static double worth(ColumnGuesses guess, String name) {

@@ -47,6 +47,7 @@ class ColumnsSuggestionTest {
         """
         # Suggested for north from its files. Lines that begin with #? are guesses to decide:
         # correct them and take the three signs "#? " away. The others are read so already.
+        # Then ask again: codes and units are seen once the columns are known.
         #? dates: day/month/year  # or month/day/year: 2 cells, as "03/04/2024"
         tables:
           - files: "visits.csv"
@@ -93,6 +94,7 @@ class ColumnsSuggestionTest {
         """
         # Suggested for east from its files. Lines that begin with #? are guesses to decide:
         # correct them and take the three signs "#? " away. The others are read so already.
+        # Then ask again: codes and units are seen once the columns are known.
         #? tables:
         #?   - files: "pipes 2024.csv"
         #?     table: installs
@@ -103,14 +105,58 @@ class ColumnsSuggestionTest {
         #?       "Dia": pipe_diameter_in  # holds "300", "250"
         #?       "Len (m)": pipe_length_ft  # holds "12", "9"
         #?       "Boss": ignore  # holds "Al", "Bo"
+        #?     units:
+        #?       pipe_diameter_in: mm  # as inches the numbers are above 48, the most possible
         #?   - files: "places.csv"
-        #?     table: sites
+        #?     table: sites  # needs a column for site_id as well
         #?     columns:
         #?       "HUC": watershed  # holds "01020304"
         #?       "N": ignore  # holds "45.1"
-        #?       "Nearest road": site_id  # holds "Route 9"
+        #?       "Nearest road": road_id  # holds "Route 9"
         """,
         ColumnsSuggestion.byFolder(ProgramFolder.files(program), Read.SETTINGS).get("east"));
+  }
+
+  @Test
+  void aSheetThatHasLittleOfATableIsNoTable() throws IOException {
+    Files.createDirectories(program.resolve("east"));
+    Files.writeString(
+        program.resolve("east/fuel.csv"), "Month,Card,Gallons\nJanuary,A,41.5\nMarch,B,38.0\n");
+    assertEquals(
+        """
+        #? tables:
+        #?   - files: "fuel.csv"
+        #?     table: skip  # or the table that it holds
+        #?     columns:  # headings of row 1: write our field for each
+        #?       "Month": ignore  # holds "January", "March"
+        #?       "Card": ignore  # holds "A", "B"
+        #?       "Gallons": ignore  # holds "41.5", "38.0"
+        """
+            .lines()
+            .toList(),
+        ColumnsSuggestion.byFolder(ProgramFolder.files(program), Read.SETTINGS)
+            .get("east")
+            .lines()
+            .skip(3)
+            .toList());
+  }
+
+  @Test
+  void aUnitThatNumbersMustBeInIsSuggestedForHeadingsThatAreKnown() throws IOException {
+    Files.createDirectories(program.resolve("west"));
+    Files.writeString(
+        program.resolve("west/installs.csv"),
+        "device_id,site_id,installed_on,pipe diameter\nD1,S1,2024-05-01,300\nD2,S1,2024-05-01,380\n");
+    String suggested =
+        ColumnsSuggestion.byFolder(ProgramFolder.files(program), Read.SETTINGS).get("west");
+    assertEquals(
+        List.of(
+            "#?     units:",
+            "#?       pipe_diameter_in: mm  # as inches the numbers are above 48, the most possible"),
+        suggested.lines().filter(line -> line.startsWith("#? ")).toList());
+    Files.writeString(program.resolve("west/columns.yaml"), suggested.replace("#? ", ""));
+    assertEquals(List.of(0L), counts("west").stream().map(RowCounts::setAside).toList());
+    assertEquals(List.of(2L), counts("west").stream().map(RowCounts::changed).toList());
   }
 
   @Test
@@ -125,7 +171,12 @@ class ColumnsSuggestionTest {
   }
 
   private List<RowCounts> counts() {
+    return counts("");
+  }
+
+  private List<RowCounts> counts(String partner) {
     return ProgramFolder.files(program).stream()
+        .filter(file -> file.path().startsWith(partner))
         .flatMap(file -> PartnerFileReader.read(file, Read.SETTINGS, row -> {}).stream())
         .map(report -> report.counts())
         .toList();

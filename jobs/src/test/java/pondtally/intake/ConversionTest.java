@@ -185,10 +185,10 @@ class ConversionTest {
       value = {
         "12\"|12|",
         "12 in|12|",
-        "380 mm|14.960629921259843|\"380 mm\" is read as 14.9606 inches. -> 14.960629921259843",
-        "30 cm|11.811023622047244|\"30 cm\" is read as 11.811 inches. -> 11.811023622047244",
-        "1 ft|12|\"1 ft\" is read as 12 inches. -> 12",
-        "1' 3\"|15|\"1' 3\"\" is read as 15 inches. -> 15",
+        "380 mm|14.960629921259843|\"380 mm\" is read as 14.9606 inches.",
+        "30 cm|11.811023622047244|\"30 cm\" is read as 11.811 inches.",
+        "1 ft|12|\"1 ft\" is read as 12 inches.",
+        "1' 3\"|15|\"1' 3\"\" is read as 15 inches.",
       })
   void unitsOfValues(String value, double inches, String message) throws IOException {
     Read read = install("pipe_diameter_in", value);
@@ -208,7 +208,7 @@ class ConversionTest {
         List.of(
             "0 pipe_diameter_in changed unit-converted: The heading says millimeters: 2 values"
                 + " were converted to inches.",
-            "4 pipe_diameter_in changed unit-converted: \"15\"\" is read as 15 inches. -> 15"),
+            "4 pipe_diameter_in changed unit-converted: \"15\"\" is read as 15 inches."),
         read.findings());
     assertEquals(15, ((Install) read.records().get(1)).pipeDiameterIn(), 0);
     assertEquals("Pipe dia (mm)", read.report().headings().get("pipe_diameter_in"));
