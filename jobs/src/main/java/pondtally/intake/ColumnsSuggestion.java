@@ -2,12 +2,14 @@ package pondtally.intake;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.check.Finding;
 import pondtally.check.SheetReport;
+import pondtally.check.UserError;
 
 /**
  * A first {@code columns.yaml} for each partner's folder, from the headings and values of its
@@ -21,10 +23,30 @@ public final class ColumnsSuggestion {
   private ColumnsSuggestion() {}
 
   /**
+   * The text for each partner's folder of a program, by its name. A {@code columns.yaml} that is
+   * there already stands in it word for word, with what is still open as a comment below it.
+   *
+   * @throws UserError where the folder or a statement in it is wrong
+   */
+  public static SortedMap<String, String> of(Path program, IntakeSettings settings) {
+    ProgramFiles files = ProgramFolder.open(program);
+    SortedMap<String, String> texts = byFolder(files.files(), settings);
+    for (String path : files.statements()) {
+      String name = path.substring(path.lastIndexOf('/') + 1);
+      if (ColumnsFiles.isOne(name)) {
+        String stated = SettingsText.of(program.resolve(path), path);
+        texts.computeIfPresent(
+            ColumnsFiles.folderOf(path), (folder, text) -> StatedColumns.with(stated, text));
+      }
+    }
+    return texts;
+  }
+
+  /**
    * The text for each partner's folder, by its name; folders of no files that are read are not
    * there.
    */
-  public static SortedMap<String, String> byFolder(List<InputFile> files, IntakeSettings settings) {
+  static SortedMap<String, String> byFolder(List<InputFile> files, IntakeSettings settings) {
     SortedMap<String, List<InputFile>> byFolder = new TreeMap<>();
     for (InputFile file : files) {
       String folder = ColumnsFiles.folderOf(file.path());

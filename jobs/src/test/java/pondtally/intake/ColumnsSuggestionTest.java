@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -157,6 +158,35 @@ class ColumnsSuggestionTest {
     Files.writeString(program.resolve("west/columns.yaml"), suggested.replace("#? ", ""));
     assertEquals(List.of(0L), counts("west").stream().map(RowCounts::setAside).toList());
     assertEquals(List.of(2L), counts("west").stream().map(RowCounts::changed).toList());
+  }
+
+  @Test
+  void whatIsStatedAlreadyStaysWordForWord() throws IOException {
+    Path file = program.resolve("north/columns.yaml");
+    String stated =
+        """
+        dates: day/month/year
+        tables:
+          - files: visits.csv
+            table: revisits
+            codes: {condition: {ok: working}}   # asked in May
+        """;
+    Files.writeString(file, stated);
+    List<RowCounts> before = counts();
+    String suggested = ColumnsSuggestion.of(program, Read.SETTINGS).get("north");
+    assertEquals(
+        stated
+            + """
+        # Still open in these files, beside what stands above.
+        # Each line is a comment. Write what you decide into the entry above that is about the
+        # same file and sheet (of two entries only the first counts), or add the entry there.
+        #? tables:
+        #?   - files: "visits.csv"
+        """,
+        suggested.lines().limit(9).map(line -> line + "\n").collect(Collectors.joining()));
+    Files.writeString(file, suggested);
+    assertEquals(suggested, ColumnsSuggestion.of(program, Read.SETTINGS).get("north"));
+    assertEquals(before, counts());
   }
 
   @Test

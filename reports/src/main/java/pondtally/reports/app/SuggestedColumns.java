@@ -10,7 +10,6 @@ import java.util.SortedMap;
 import pondtally.check.UserError;
 import pondtally.intake.ColumnsSuggestion;
 import pondtally.intake.IntakeSettings;
-import pondtally.intake.ProgramFolder;
 
 /** Shows or writes a first {@code columns.yaml} for each partner. */
 final class SuggestedColumns {
@@ -19,8 +18,7 @@ final class SuggestedColumns {
 
   /** Suggestions for each partner's folder of a program. */
   static SortedMap<String, String> of(Path program) {
-    return ColumnsSuggestion.byFolder(
-        ProgramFolder.files(program), IntakeSettings.on(LocalDate.now()));
+    return ColumnsSuggestion.of(program, IntakeSettings.on(LocalDate.now()));
   }
 
   /** Prints all of them, each below the name of its file. */
