@@ -183,7 +183,7 @@ class ColumnsSuggestionTest {
         #? tables:
         #?   - files: "visits.csv"
         """,
-        suggested.lines().limit(9).map(line -> line + "\n").collect(Collectors.joining()));
+        suggested.lines().limit(10).map(line -> line + "\n").collect(Collectors.joining()));
     Files.writeString(file, suggested);
     assertEquals(suggested, ColumnsSuggestion.of(program, Read.SETTINGS).get("north"));
     assertEquals(before, counts());
