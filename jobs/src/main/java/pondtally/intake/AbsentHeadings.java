@@ -20,6 +20,23 @@ final class AbsentHeadings {
     }
   }
 
+  /** One notice for each column that is named by its place, beyond the last that any row has. */
+  static void reportPlaces(SheetMap map, int widest, RowJudge judge) {
+    for (NamedColumn named : map.columns()) {
+      if (!named.field().isEmpty() && named.place() >= widest) {
+        judge.aboutSheet(
+            named.field(),
+            named.heading(),
+            "",
+            Severity.NOTICE,
+            IntakeRule.MAPPED_HEADING_ABSENT,
+            "columns.yaml reads %s as %s, and no row here reaches beyond column %s. Correct columns.yaml."
+                .formatted(named.heading(), named.field(), ColumnLetters.of(widest - 1)),
+            "");
+      }
+    }
+  }
+
   private static void report(NamedColumn named, RawRow row, RowJudge judge) {
     List<String> there = new ArrayList<>();
     for (int i = 0; i < row.width; i++) {

@@ -14,9 +14,11 @@ import pondtally.schema.HeadingMatch;
  *
  * @param columns in the order of the sheet
  * @param ignored columns up to that width that are not read
- * @param width how many columns the headings reach
+ * @param width how many columns the headings reach, those named by their place included
+ * @param headed how many the headings themselves reach
  */
-record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int width) {
+record Binding(
+    List<BoundColumn> columns, Map<Integer, Ignored> ignored, int width, int headed) {
 
   /**
    * A column that is not read.
@@ -35,10 +37,12 @@ record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int wid
     Map<String, List<Candidate>> byField = new TreeMap<>();
     TreeMap<Integer, Ignored> ignored = new TreeMap<>();
     int width = 0;
+    int headed = 0;
     for (int i = 0; i < map.widthOf(row); i++) {
       String heading = Blank.clean(row.cell(i));
       Optional<HeadingMatch> match = map.match(headings.table(), i, heading);
       width = heading.isEmpty() && match.isEmpty() ? width : i + 1;
+      headed = heading.isEmpty() ? headed : i + 1;
       if (match.isPresent()) {
         byField
             .computeIfAbsent(match.get().field().name(), name -> new ArrayList<>())
@@ -52,7 +56,7 @@ record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int wid
     byField.values().forEach(same -> columns.add(bind(same, ignored, converters)));
     columns.sort(Comparator.comparingInt(BoundColumn::column));
     AbsentHeadings.report(headings, byField.keySet(), judge);
-    return new Binding(columns, ignored, width);
+    return new Binding(columns, ignored, width, headed);
   }
 
   /**

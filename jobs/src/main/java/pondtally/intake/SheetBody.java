@@ -26,6 +26,9 @@ final class SheetBody {
 
   private final UnreadColumns unread;
   private final int partnerAt;
+  private final SheetMap map;
+
+  private int widest;
 
   private long used;
   private long changed;
@@ -40,6 +43,8 @@ final class SheetBody {
       RowJudge judge,
       RowSink sink) {
     this.binding = binding;
+    this.map = map;
+    this.widest = binding.headed();
     this.partner = partner;
     this.isText = isText;
     this.judge = judge;
@@ -59,6 +64,7 @@ final class SheetBody {
       return;
     }
     judge.start(row.number);
+    widest = Math.max(widest, row.width);
     MendedCell.tell(row.mended, binding, judge);
     unread.count(row);
     if (noRecord.test(row)) {
@@ -122,12 +128,12 @@ final class SheetBody {
           row.cell(last - 1),
           "The row has %s cells where the table has %s columns, so values may stand in the wrong column. Expected quotation marks around a cell that holds the separator."
               .formatted(last, binding.width()));
-    } else if (isText && row.width < binding.width()) {
+    } else if (isText && row.width < binding.headed()) {
       judge.noticeRow(
           IntakeRule.RAGGED_ROW,
           row.cell(row.width - 1),
           "The row has %s cells where the table has %s columns; the last ones were read as empty."
-              .formatted(row.width, binding.width()));
+              .formatted(row.width, binding.headed()));
     } else {
       unread.countBeyondHeadings(row);
     }
@@ -170,6 +176,7 @@ final class SheetBody {
     }
     fixed.finish();
     unread.report(judge);
+    AbsentHeadings.reportPlaces(map, widest, judge);
     return new RowCounts(used + changed + setAside, used, changed, setAside, 0);
   }
 }
