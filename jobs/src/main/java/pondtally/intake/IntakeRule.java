@@ -33,6 +33,7 @@ public enum IntakeRule implements Code {
   UNREADABLE_NUMBER("unreadable-number", "The text is no number, or no whole one where needed."),
   AMBIGUOUS_NUMBER("ambiguous-number", "Decimal mark and separator cannot be told apart."),
   NUMBER_FROM_TEXT("number-from-text", "A number with separators was read."),
+  DATE_AS_ID("date-as-id", "An id looks like a date that a spreadsheet made of it."),
   DIGITS_LOST("digits-lost", "A spreadsheet rounded a long number away."),
   UNKNOWN_UNIT("unknown-unit", "The unit is unknown, or of another kind than the field."),
   UNIT_CONVERTED("unit-converted", "A value in another unit was converted."),

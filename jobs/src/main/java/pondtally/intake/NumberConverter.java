@@ -72,6 +72,10 @@ final class NumberConverter implements CellConverter {
     if (pair != null && field.unit() != null && Unit.FOOT.dimension() == field.unit().dimension()) {
       return converted(Unit.INCH.convert(pair[0] * 12 + pair[1], field.unit()), text);
     }
+    double hours = HoursAndMinutes.of(text);
+    if (!Double.isNaN(hours) && field.unit() == Unit.HOUR) {
+      return converted(hours, text);
+    }
     NumberText parts = NumberText.of(text);
     if (parts.mark() == NumberText.Mark.BROKEN) {
       fault(text, IntakeRule.UNREADABLE_NUMBER, " is no number.");

@@ -18,6 +18,13 @@ final class PlainText {
     return of(new BigDecimal(value).round(new MathContext(6)));
   }
 
+  /** The number in hundredths, {@code 50%}; null: it is none. */
+  static String percent(double value) {
+    return Double.isFinite(value)
+        ? of(new BigDecimal(Double.toString(value)).movePointRight(2)) + "%"
+        : null;
+  }
+
   /** The number that a workbook stores as {@code text}; the text itself where it is none. */
   static String ofStored(String text) {
     if (text.length() > 400) {

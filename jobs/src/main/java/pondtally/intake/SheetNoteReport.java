@@ -70,7 +70,7 @@ final class SheetNoteReport {
         null,
         null,
         IntakeRule.MERGED_HEADING,
-        "The cells %s in the row of headings are merged; the heading was taken for the first column only."
+        "The cells %s in the row of headings are merged; the heading was taken for the first column only. Give each column a heading of its own, or name it by its place in columns.yaml."
             .formatted(range));
   }
 

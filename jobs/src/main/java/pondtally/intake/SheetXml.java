@@ -146,15 +146,16 @@ final class SheetXml extends DefaultHandler {
   }
 
   private void number(String stored) {
-    if (book.dateStyles().isDate(style)) {
-      double serial = PlainNumber.parse(PlainText.ofStored(stored));
-      String day = SerialDay.text(serial, book.countsFrom1904());
-      if (day != null) {
-        row.set(column, day, false);
+    String plain = PlainText.ofStored(stored);
+    NumberLook look = book.styles().look(style);
+    if (look != NumberLook.PLAIN) {
+      String shown = look.text(PlainNumber.parse(plain), book.countsFrom1904());
+      if (shown != null) {
+        row.set(column, shown, false);
         return;
       }
     }
-    row.set(column, PlainText.ofStored(stored), true);
+    row.set(column, plain, true);
   }
 
   private String shared(int index) throws SAXException {

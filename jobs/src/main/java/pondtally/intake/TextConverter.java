@@ -1,10 +1,15 @@
 package pondtally.intake;
 
+import java.util.regex.Pattern;
 import pondtally.schema.FieldSchema;
 import pondtally.schema.TextKind;
 
 /** Names, ids and notes: text as it stands, without the white space around it. */
 final class TextConverter implements CellConverter {
+
+  private static final String MONTH = "(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)";
+  private static final Pattern MONTH_AND_DAY =
+      Pattern.compile("\\d{1,2}-" + MONTH + "|" + MONTH + "-\\d{2}");
 
   private final FieldSchema field;
   private final RowJudge judge;
@@ -64,7 +69,21 @@ final class TextConverter implements CellConverter {
           "");
       return null;
     }
+    if (isDate(text)) {
+      judge.notice(
+          field,
+          text,
+          IntakeRule.DATE_AS_ID,
+          "%s looks like a date. Spreadsheets turn ids such as 5-9 into dates: check it, and store ids as text. Kept as it stands."
+              .formatted(Shown.value(text)),
+          "");
+    }
     return text;
+  }
+
+  private static boolean isDate(String text) {
+    return IsoDay.parse(text) != IsoDay.NONE
+        || (text.length() == 5 || text.length() == 6) && MONTH_AND_DAY.matcher(text).matches();
   }
 
   private static boolean mayHoldNothing(String text) {

@@ -42,7 +42,7 @@ final class XlsxBook implements Sheets {
   private final OPCPackage parts;
   private final XSSFReader reader;
   private final SharedTexts texts = new SharedTexts();
-  private final DateStyles dateStyles = new DateStyles();
+  private final CellStyles styles = new CellStyles();
   private final WorkbookXml workbook = new WorkbookXml();
 
   private XlsxBook(OPCPackage parts) throws IOException, OpenXML4JException, SAXException {
@@ -50,7 +50,7 @@ final class XlsxBook implements Sheets {
     this.reader = new XSSFReader(parts);
 
     parseIfThere(reader.getWorkbookData(), workbook);
-    parseIfThere(reader.getStylesData(), dateStyles);
+    parseIfThere(reader.getStylesData(), styles);
     parseIfThere(reader.getSharedStringsData(), texts);
   }
 
@@ -131,8 +131,8 @@ final class XlsxBook implements Sheets {
     return texts.get(number);
   }
 
-  DateStyles dateStyles() {
-    return dateStyles;
+  CellStyles styles() {
+    return styles;
   }
 
   boolean countsFrom1904() {

@@ -196,7 +196,8 @@ class WorkbookTest {
             "0  notice unknown-column: Column D has no heading. 1 cell in it was not read.",
             "0 - notice hidden-sheet: The sheet is hidden. It was read all the same.",
             "0 - notice merged-heading: The cells C2:D2 in the row of headings are merged; the"
-                + " heading was taken for the first column only.",
+                + " heading was taken for the first column only. Give each column a heading of"
+                + " its own, or name it by its place in columns.yaml.",
             "0 - notice unrecognised-table: This sheet holds explanations, as its name says. Its 1"
                 + " row was not read."),
         read.findings());

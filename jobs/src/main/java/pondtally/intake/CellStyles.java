@@ -5,19 +5,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
-import org.apache.poi.ss.usermodel.DateUtil;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** Which cell styles of a workbook show numbers as dates. */
-final class DateStyles extends DefaultHandler {
+/** As what the cell styles of a workbook show numbers. */
+final class CellStyles extends DefaultHandler {
 
   private static final int MOST_STYLES = 70_000;
 
   private final Map<Integer, String> formats = new HashMap<>();
   private final List<Integer> formatOfStyle = new ArrayList<>();
   private boolean isInCellStyles;
-  private boolean[] isDate = new boolean[0];
+  private NumberLook[] looks = new NumberLook[0];
 
   @Override
   public void startElement(String uri, String localName, String qName, Attributes attributes) {
@@ -46,12 +45,12 @@ final class DateStyles extends DefaultHandler {
 
   @Override
   public void endDocument() {
-    isDate = new boolean[formatOfStyle.size()];
-    for (int i = 0; i < isDate.length; i++) {
+    looks = new NumberLook[formatOfStyle.size()];
+    for (int i = 0; i < looks.length; i++) {
       int format = formatOfStyle.get(i);
       String code = formats.get(format);
-      String known = code == null ? BuiltinFormats.getBuiltinFormat(format) : code;
-      isDate[i] = known != null && DateUtil.isADateFormat(format, known);
+      looks[i] =
+          NumberLook.of(format, code == null ? BuiltinFormats.getBuiltinFormat(format) : code);
     }
   }
 
@@ -60,7 +59,8 @@ final class DateStyles extends DefaultHandler {
     return number >= 0 && number <= Integer.MAX_VALUE ? (int) number : 0;
   }
 
-  boolean isDate(int style) {
-    return style >= 0 && style < isDate.length && isDate[style];
+  /** As what numbers of a style are shown. */
+  NumberLook look(int style) {
+    return style >= 0 && style < looks.length ? looks[style] : NumberLook.PLAIN;
   }
 }
