@@ -17,8 +17,7 @@ import pondtally.schema.HeadingMatch;
  * @param width how many columns the headings reach, those named by their place included
  * @param headed how many the headings themselves reach
  */
-record Binding(
-    List<BoundColumn> columns, Map<Integer, Ignored> ignored, int width, int headed) {
+record Binding(List<BoundColumn> columns, Map<Integer, Ignored> ignored, int width, int headed) {
 
   /**
    * A column that is not read.

@@ -64,8 +64,7 @@ final class ColumnGuesses {
   private void take(List<Pair> pairs) {
     for (Pair pair : pairs) {
       boolean isFilled = !columns.get(pair.column()).cells().isEmpty();
-      boolean isFree =
-          fields.get(pair.column()).isEmpty() && !fields.contains(pair.field().name());
+      boolean isFree = fields.get(pair.column()).isEmpty() && !fields.contains(pair.field().name());
       if (isFree && (isFilled || pair.likeness() >= FieldLikeness.LIKELY)) {
         fields.set(pair.column(), pair.field().name());
         score += Math.min(pair.likeness(), 6);

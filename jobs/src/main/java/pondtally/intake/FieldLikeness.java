@@ -98,7 +98,8 @@ final class FieldLikeness {
     double best = 0;
     for (String name : names) {
       List<String> known = words(name);
-      long met = given.stream().filter(word -> known.stream().anyMatch(w -> isLike(word, w))).count();
+      long met =
+          given.stream().filter(word -> known.stream().anyMatch(w -> isLike(word, w))).count();
       if (met > 0) {
         best = Math.max(best, 3.0 * met / given.size() + (double) met / known.size());
       }

@@ -51,8 +51,7 @@ enum NumberLook {
 
   private static String time(double days) {
     long seconds = Math.round(days * SECONDS_A_DAY);
-    String minutes =
-        String.format(Locale.ROOT, "%d:%02d", seconds / 3600, seconds / 60 % 60);
+    String minutes = String.format(Locale.ROOT, "%d:%02d", seconds / 3600, seconds / 60 % 60);
     return seconds % 60 == 0
         ? minutes
         : minutes + String.format(Locale.ROOT, ":%02d", seconds % 60);

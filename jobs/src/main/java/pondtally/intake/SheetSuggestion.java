@@ -86,7 +86,9 @@ final class SheetSuggestion {
   /** What somebody needs in order to name the table and its columns. */
   private void headings(TableGuess guess) {
     lines.add(
-        MARK + "    columns:  # headings of row %s: write our field for each".formatted(guess.row()));
+        MARK
+            + "    columns:  # headings of row %s: write our field for each"
+                .formatted(guess.row()));
     List<ColumnSample> columns = ColumnSample.of(guess.headings(), guess.rows());
     for (ColumnSample column : columns) {
       if (!column.heading().isEmpty()) {
@@ -137,7 +139,8 @@ final class SheetSuggestion {
 
   private static String column(ColumnSample column, String field) {
     return MARK
-        + "      %s: %s  # %s".formatted(quoted(column.heading()), field, column.shown(SHOWN_CELLS));
+        + "      %s: %s  # %s"
+            .formatted(quoted(column.heading()), field, column.shown(SHOWN_CELLS));
   }
 
   private boolean isOpen(Finding finding) {
@@ -160,10 +163,7 @@ final class SheetSuggestion {
   }
 
   private void entry(
-      TableSchema table,
-      List<String> headings,
-      List<String> fields,
-      List<SourceRow> sample) {
+      TableSchema table, List<String> headings, List<String> fields, List<SourceRow> sample) {
     List<ColumnSample> columns = ColumnSample.of(headings, sample);
     ColumnGuesses guesses = ColumnGuesses.of(table, columns, fields);
     SheetMap map = file.sheet(report.sheetName());
@@ -185,8 +185,7 @@ final class SheetSuggestion {
     lines.add("    columns:");
     for (int i = 0; i < fields.size(); i++) {
       if (!fields.get(i).isEmpty() && !Blank.clean(headings.get(i)).isEmpty()) {
-        lines.add(
-            "      %s: %s".formatted(quoted(Blank.clean(headings.get(i))), fields.get(i)));
+        lines.add("      %s: %s".formatted(quoted(Blank.clean(headings.get(i))), fields.get(i)));
       }
     }
     lines.addAll(unknown);

@@ -16,8 +16,7 @@ import pondtally.schema.TableSchema;
  * @param rows what stands below them
  * @param columns what its columns may be; null: no table is likely
  */
-record TableGuess(
-    int row, List<String> headings, List<SourceRow> rows, ColumnGuesses columns) {
+record TableGuess(int row, List<String> headings, List<SourceRow> rows, ColumnGuesses columns) {
 
   private static final double LEAST = 5;
   private static final double NAMED = 4;
@@ -28,8 +27,7 @@ record TableGuess(
    * @param sample the first rows of the sheet
    * @return empty where there are no headings with something below them
    */
-  static Optional<TableGuess> of(
-      String name, Optional<TableSchema> named, List<SourceRow> sample) {
+  static Optional<TableGuess> of(String name, Optional<TableSchema> named, List<SourceRow> sample) {
     int at = headingsAt(sample);
     if (at < 0) {
       return Optional.empty();
@@ -39,8 +37,7 @@ record TableGuess(
     List<ColumnSample> columns = ColumnSample.of(headings, below);
     List<ColumnGuesses> guesses = new ArrayList<>();
     for (TableSchema table : named.map(List::of).orElseGet(TableSchema::all)) {
-      guesses.add(
-          ColumnGuesses.of(table, columns, Collections.nCopies(columns.size(), "")));
+      guesses.add(ColumnGuesses.of(table, columns, Collections.nCopies(columns.size(), "")));
     }
     ColumnGuesses best =
         guesses.stream()
