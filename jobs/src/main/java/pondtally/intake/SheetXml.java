@@ -30,6 +30,8 @@ final class SheetXml extends DefaultHandler {
   private int style;
   private boolean hasFormula;
   private boolean isInText;
+  private boolean hasValue;
+  private boolean hasInlineText;
   private int phoneticDepth;
 
   SheetXml(XlsxBook book, boolean isHidden, Consumer<RawRow> rows) {
@@ -51,9 +53,15 @@ final class SheetXml extends DefaultHandler {
       case "row" -> startRow(attributes);
       case "c" -> startCell(attributes);
       case "f" -> hasFormula = true;
-      case "v" -> isInText = true;
+      case "v" -> {
+        isInText = true;
+        hasValue = true;
+      }
       // Some programs leave the text of an inline cell behind when they put a shared one there.
-      case "t" -> isInText = phoneticDepth == 0 && !"s".equals(type);
+      case "t" -> {
+        isInText = phoneticDepth == 0 && !"s".equals(type);
+        hasInlineText |= isInText;
+      }
       case "rPh" -> phoneticDepth++;
       case "mergeCell" -> merged(attributes.getValue("ref"));
       default -> {}
@@ -113,6 +121,8 @@ final class SheetXml extends DefaultHandler {
     style = styleNumber == null ? 0 : whole(styleNumber);
     hasFormula = false;
     isInText = false;
+    hasValue = false;
+    hasInlineText = false;
     text.setLength(0);
   }
 
@@ -122,6 +132,11 @@ final class SheetXml extends DefaultHandler {
       if (text.isEmpty() && !"str".equals(type)) {
         notes.formulasWithoutValue().merge(column, 1, Integer::sum);
       }
+    }
+    if (hasValue && hasInlineText) {
+      // One is the older of the two, and nothing tells which.
+      throw new SAXException(
+          "cell %s%s holds two texts".formatted(ColumnLetters.of(column), rowNumber));
     }
     if (!text.isEmpty()) {
       if (!row.cell(column).isEmpty()) {
