@@ -48,13 +48,22 @@ final class Fields {
       Object first = read(field, there);
       Object second = read(field, here);
       if (!Objects.equals(first, second)) {
-        String name = nameOf(field);
-        texts.add(
-            "%s (%s there, %s here)"
-                .formatted(name, Words.value(name, first), Words.value(name, second)));
+        texts.add(difference(nameOf(field), first, second));
       }
     }
     return texts;
+  }
+
+  /** Two numbers that would be rounded to the same are shown with all their digits. */
+  private static String difference(String name, Object there, Object here) {
+    String first = Words.value(name, there);
+    String second = Words.value(name, here);
+    boolean isTooShort = first.equals(second) && there instanceof Double && here instanceof Double;
+    return "%s (%s there, %s here)"
+        .formatted(
+            name,
+            isTooShort ? Words.inFull((Double) there) : first,
+            isTooShort ? Words.inFull((Double) here) : second);
   }
 
   /** The same row without the value of one optional field. */

@@ -24,7 +24,7 @@ final class Words {
     return LocalDate.ofEpochDay(day).toString();
   }
 
-  /** The shortest plain decimal that reads back as the same double. */
+  /** Rounded to a few decimals, without exponent and without zeros at the end. */
   static String number(double value) {
     if (value == 0) {
       return "0";
@@ -88,6 +88,11 @@ final class Words {
       return "nothing";
     }
     return value instanceof String text ? quote(text) : plain(field, value);
+  }
+
+  /** A number with all its digits and without exponent. */
+  static String inFull(double value) {
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
   }
 
   /** A field's value in our text form, without quotation marks; empty for null. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import pondtally.record.Site;
 
 class WordsTest {
 
@@ -19,6 +20,13 @@ class WordsTest {
     assertEquals("2024", Words.value("damage_year", 2024));
     assertEquals("yes", Words.value("gas_holes", true));
     assertEquals("nothing", Words.value("crew", null));
+  }
+
+  @Test
+  void numbersThatDifferAreShownSoThatTheyDiffer() {
+    Site there = TestRow.of(Site.class, 2, "siteId", "S1", "latitude", 45.1);
+    Site here = TestRow.of(Site.class, 3, "siteId", "S1", "latitude", 45.10010);
+    assertEquals("latitude (45.1 there, 45.1001 here)", Differences.between(there, here));
   }
 
   @Test
