@@ -75,7 +75,9 @@ class LauncherSparkTest {
   @Test
   void namesWithOtherLettersAreReadWhereNoLanguageIsSet() throws Exception {
     Path north = Files.createDirectories(folder.resolve("program/north"));
-    Files.writeString(north.resolve("installs-\u00e9t\u00e9.csv"), "device_id,site_id,installed_on\nD1,S1,2024-05-01\n");
+    Files.writeString(
+        north.resolve("installs-\u00e9t\u00e9.csv"),
+        "device_id,site_id,installed_on\nD1,S1,2024-05-01\n");
     Files.writeString(north.resolve("sites.csv"), "site_id,town\nS1,x\n");
     Process run = start(Map.of("LC_ALL", "C"), "check", folder.resolve("program").toString());
     assertEquals(0, run.waitFor(), () -> read("err"));

@@ -175,8 +175,7 @@ class OutputFolderTest {
       Files.createDirectory(parent.resolve(".out" + dead + part + here));
     }
     write("new");
-    assertEquals(
-        Stream.concat(others.stream(), Stream.of("out")).sorted().toList(), names());
+    assertEquals(Stream.concat(others.stream(), Stream.of("out")).sorted().toList(), names());
   }
 
   /** Its process is unknown here, whether it is at work or not. */
@@ -186,7 +185,10 @@ class OutputFolderTest {
     Path theirs =
         Files.createDirectory(parent.resolve(".out.writing-999999999999@pond-laptop.0a1b2c"));
     Files.writeString(theirs.resolve("half"), "half");
-    refused("A run on the machine pond-laptop is writing %s, or was stopped there; it wrote last within the last two minutes. Wait for its end, or give another name. If no run is at work on pond-laptop, remove %s.".formatted(parent.resolve("out"), theirs), true);
+    refused(
+        "A run on the machine pond-laptop is writing %s, or was stopped there; it wrote last within the last two minutes. Wait for its end, or give another name. If no run is at work on pond-laptop, remove %s."
+            .formatted(parent.resolve("out"), theirs),
+        true);
     age(theirs.resolve("half"), Duration.ofDays(6));
     age(theirs, Duration.ofDays(8));
     refused("it wrote last 6 days ago", true);

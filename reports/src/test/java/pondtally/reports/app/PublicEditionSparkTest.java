@@ -89,14 +89,26 @@ class PublicEditionSparkTest {
     SmallProgram.write(program);
     String said =
         printed(
-            0, "report", program.toString(), "--out", folder.resolve("open").toString(), "--public", "--tables-only");
+            0,
+            "report",
+            program.toString(),
+            "--out",
+            folder.resolve("open").toString(),
+            "--public",
+            "--tables-only");
     assertTrue(
         said.contains(
             "Two editions side by side tell what was added or corrected between them: where that is about fewer sites than `groups_below`, hand out the new edition only in place of the old one, or wait for more."),
         said);
     for (String part : List.of("--watershed=99010203", "--funder=x")) {
       printed(
-          2, "report", program.toString(), "--out", folder.resolve("part").toString(), "--public", part);
+          2,
+          "report",
+          program.toString(),
+          "--out",
+          folder.resolve("part").toString(),
+          "--public",
+          part);
       assertTrue(Files.notExists(folder.resolve("part")), part);
     }
   }

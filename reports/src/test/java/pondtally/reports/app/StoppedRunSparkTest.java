@@ -55,7 +55,10 @@ class StoppedRunSparkTest {
     Path log = folder.resolve("log");
     Files.deleteIfExists(log);
     Process run = start(out, "log");
-    Path charts = folder.resolve(".out.writing-%s@%s".formatted(run.pid(), ThisMachine.name())).resolve("charts");
+    Path charts =
+        folder
+            .resolve(".out.writing-%s@%s".formatted(run.pid(), ThisMachine.name()))
+            .resolve("charts");
     long late = System.currentTimeMillis() + MOST_MS;
     while (!Files.exists(charts) && System.currentTimeMillis() < late) {
       assertFalse(run.waitFor(5, TimeUnit.MILLISECONDS), "over before it was stopped");

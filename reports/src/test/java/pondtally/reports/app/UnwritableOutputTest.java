@@ -32,7 +32,9 @@ class UnwritableOutputTest {
     Shown shown = Shown.risk("two runs at once");
     Process other = new ProcessBuilder("sleep", "60").start();
     try {
-      Path theirs = Files.createDirectory(folder.resolve(".out.writing-%s@%s".formatted(other.pid(), ThisMachine.name())));
+      Path theirs =
+          Files.createDirectory(
+              folder.resolve(".out.writing-%s@%s".formatted(other.pid(), ThisMachine.name())));
       UserError error =
           assertThrows(UserError.class, () -> OutputFolder.prepare(folder.resolve("out"), true));
       assertEquals(4, error.exitCode());
