@@ -11,12 +11,12 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Private folders for temporary files (mode 700), named after the process that made them, so that a
- * later run can remove what one that was killed left behind.
+ * Private folders for temporary files (mode 700), named after the machine and the process that made
+ * them, so that a later run there can remove what one that was killed left behind.
  */
 public final class Scratch {
 
-  private static final String PREFIX = "pondtally-";
+  private static final String PREFIX = "pondtally-" + ThisMachine.mark() + "-";
 
   /**
    * A process that is just starting has not yet made a folder of its own within that of another.
@@ -72,7 +72,7 @@ public final class Scratch {
   }
 
   private static boolean isAtWork(Path folder) {
-    String pid = folder.getFileName().toString().split("-")[1];
+    String pid = folder.getFileName().toString().split("-")[2];
     return ProcessHandle.of(Long.parseLong(pid)).isPresent();
   }
 

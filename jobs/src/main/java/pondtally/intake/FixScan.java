@@ -17,7 +17,7 @@ final class FixScan {
 
   /** Whether the mark is there; false for everything that cannot be looked into. */
   static boolean holdsMark(InputFile file) {
-    if (FileKind.of(file.path()) != FileKind.WORKBOOK || file.isLink()) {
+    if (FileKind.of(file.path()) != FileKind.WORKBOOK || !file.isOpened()) {
       return false;
     }
     try (ZipFile zip = new ZipFile(file.location())) {

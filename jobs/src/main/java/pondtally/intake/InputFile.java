@@ -1,8 +1,7 @@
 package pondtally.intake;
 
 import java.io.Serializable;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * One file of a program folder.
@@ -34,9 +33,14 @@ public record InputFile(
     return location.matches("[A-Za-z][A-Za-z0-9+.-]+:/.*");
   }
 
-  /** Whether it is a symbolic link: what lies outside the program folder is not read. */
-  public boolean isLink() {
-    return !isElsewhere() && Files.isSymbolicLink(Path.of(location));
+  /** Why it is never opened, as a link or a pipe is not; empty where it may be. */
+  Optional<NotOpened> notOpened() {
+    return isElsewhere() ? Optional.empty() : NotOpened.at(location);
+  }
+
+  /** Whether it is a file that is opened, of whatever kind: no link, pipe or device. */
+  public boolean isOpened() {
+    return notOpened().isEmpty();
   }
 
   /** The same file at another place. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -92,14 +93,9 @@ public final class PartnerFileReader {
   }
 
   private static List<SheetReport> read(InputFile file, RowSink.Maker sinks) {
-    if (file.isLink()) {
-      return List.of(
-          noSheet(
-              file,
-              Severity.NOTICE,
-              IntakeRule.FILE_NOT_READ,
-              "Not read: it is a link to another place. Put the file itself here if it holds"
-                  + " records."));
+    Optional<NotOpened> why = file.notOpened();
+    if (why.isPresent() && (why.get() != NotOpened.NAME || ProgramFolder.isRead(file))) {
+      return List.of(noSheet(file, why.get().severity(), why.get().rule(), why.get().message()));
     }
     if (!ProgramFolder.isRead(file)) {
       return List.of(

@@ -79,10 +79,11 @@ public final class ProgramFolder {
 
   private static List<InputFile> numbered(Path folder, List<String> paths, ColumnsFiles maps) {
     List<InputFile> files = new ArrayList<>();
+    String root = folder.toAbsolutePath().normalize() + folder.getFileSystem().getSeparator();
     for (String path : paths) {
       String partner = ColumnsFiles.folderOf(path);
       ColumnsMap map = maps.of(partner);
-      String location = folder.resolve(path).toAbsolutePath().normalize().toString();
+      String location = root + path.replace("/", folder.getFileSystem().getSeparator());
       String name = map.partner() == null ? partner : map.partner();
       files.add(new InputFile(files.size(), path, location, name, map));
     }
@@ -158,13 +159,10 @@ public final class ProgramFolder {
       if (isLeftOut(name)) {
         return FileVisitResult.CONTINUE;
       }
-      if (attributes.isSymbolicLink() && !isStatement(name)) {
-        paths.add(path);
-      }
       if (!attributes.isRegularFile()) {
-        return FileVisitResult.CONTINUE;
-      }
-      if (ColumnsFiles.isOne(name)) {
+        notAFile(file, path, name);
+      } else if (ColumnsFiles.isOne(name)) {
+        requireReadable(path);
         columns.add(path);
       } else if (KNOWN.contains(name.toLowerCase(Locale.ROOT))) {
         requireTop(path, name);
@@ -175,16 +173,39 @@ public final class ProgramFolder {
       return FileVisitResult.CONTINUE;
     }
 
-    private static boolean isStatement(String name) {
-      return ColumnsFiles.isOne(name) || KNOWN.contains(name.toLowerCase(Locale.ROOT));
+    /**
+     * A link, pipe or device. The coordinator's own settings may be a link to a file; a partner's
+     * lead nowhere.
+     */
+    private void notAFile(Path file, String path, String name) {
+      boolean isOfTheProgram = KNOWN.contains(path.toLowerCase(Locale.ROOT));
+      if (!isOfTheProgram && !ColumnsFiles.isOne(name)) {
+        paths.add(path);
+      } else if (!isOfTheProgram || !Files.isRegularFile(file)) {
+        throw UserError.input(
+            "%s is a link, a named pipe or a device, and is not opened. Put the file itself there, or remove it."
+                .formatted(path));
+      } else {
+        requireTop(path, name);
+        ofTheProgram.add(path);
+      }
+    }
+
+    private void requireReadable(String path) {
+      NotOpened.at(folder + folder.getFileSystem().getSeparator() + path)
+          .ifPresent(
+              why -> {
+                throw UserError.input(path + ": " + why.message());
+              });
     }
 
     /** What would not be found where it lies, or under its name, is lost in silence. */
     private static void requireTop(String path, String name) {
-      if (!path.equals(name.toLowerCase(Locale.ROOT))) {
+      String expected = name.toLowerCase(Locale.ROOT).replace(".yml", ".yaml");
+      if (!path.equals(expected)) {
         throw UserError.input(
             "%s is not used where it lies. Expected it as %s in the program folder itself."
-                .formatted(path, name.toLowerCase(Locale.ROOT)));
+                .formatted(path, expected));
       }
     }
   }

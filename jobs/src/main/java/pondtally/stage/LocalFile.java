@@ -1,5 +1,6 @@
 package pondtally.stage;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
@@ -47,7 +48,7 @@ public final class LocalFile implements AutoCloseable {
   /** Length of a file, wherever it lies. */
   static long bytes(InputFile file) throws IOException {
     if (!file.isElsewhere()) {
-      return Path.of(file.location()).toFile().length();
+      return new File(file.location()).length();
     }
     URI from = URI.create(file.location());
     return FileSystem.get(from, settings())

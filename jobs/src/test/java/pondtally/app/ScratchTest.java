@@ -22,6 +22,8 @@ class ScratchTest {
 
   private static final String DEAD = "999999999999";
   private static final long OWN = ProcessHandle.current().pid();
+  private static final String HERE = "pondtally-" + ThisMachine.mark() + "-";
+  private static final String ELSEWHERE = "pondtally-" + ThisMachine.mark("x", "y") + "-";
 
   @TempDir private Path place;
 
@@ -55,25 +57,27 @@ class ScratchTest {
 
   @Test
   void whatKilledRunsLeftIsRemovedAndNothingElse() throws IOException {
-    String atWork = "pondtally-" + OWN + "-1";
-    String ofAChild = "pondtally-" + DEAD + "-2";
-    folder("pondtally-" + DEAD + "-1");
+    String atWork = HERE + OWN + "-1";
+    String ofAChild = HERE + DEAD + "-2";
+    folder(HERE + DEAD + "-1");
     folder(atWork);
-    folder(ofAChild + "/pondtally-" + OWN + "-3");
+    folder(ofAChild + "/" + HERE + OWN + "-3");
     folder(ofAChild);
+    folder(ELSEWHERE + DEAD + "-1");
     folder("pondtally-notes");
     folder("pondtally-7");
     folder("other-" + DEAD + "-1");
-    Files.createSymbolicLink(place.resolve("pondtally-" + DEAD + "-9"), place.resolve(atWork));
+    Files.createSymbolicLink(place.resolve(HERE + DEAD + "-9"), place.resolve(atWork));
     Path made = Scratch.make();
     assertEquals(
         Stream.of(
                 atWork,
                 ofAChild,
+                ELSEWHERE + DEAD + "-1",
                 "pondtally-notes",
                 "pondtally-7",
                 "other-" + DEAD + "-1",
-                "pondtally-" + DEAD + "-9")
+                HERE + DEAD + "-9")
             .sorted()
             .toList(),
         left(made));
@@ -83,7 +87,7 @@ class ScratchTest {
   /** Its process may have ended before that of the run itself has begun. */
   @Test
   void aFolderThatWasMadeJustNowIsLeftAlone() throws IOException {
-    Path young = Files.createDirectory(place.resolve("pondtally-" + DEAD + "-1"));
+    Path young = Files.createDirectory(place.resolve(HERE + DEAD + "-1"));
     Path made = Scratch.make();
     assertTrue(Files.exists(young));
     Scratch.delete(made);

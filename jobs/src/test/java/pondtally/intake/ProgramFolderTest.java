@@ -2,6 +2,7 @@ package pondtally.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +89,76 @@ class ProgramFolderTest {
         "0 - notice file-not-read: Not read: it is a link to another place. Put the file itself here if it holds records.";
     assertEquals(List.of(link), Read.file(folder.resolve("north/b.csv")).findings());
     assertEquals(List.of(link), Read.file(folder.resolve("loop")).findings());
+  }
+
+  /** Whoever opens a pipe into which nobody writes waits for ever. */
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+  void pipesAreToldAndNeverOpened() throws Exception {
+    touch("north/a.csv");
+    pipe("north/b.csv");
+    pipe("north/c.xlsx");
+    assertEquals(
+        List.of("north/a.csv", "north/b.csv", "north/c.xlsx"),
+        ProgramFolder.files(folder).stream().map(InputFile::path).toList());
+    for (String name : List.of("b.csv", "c.xlsx")) {
+      assertEquals(
+          List.of(
+              "0 - notice file-not-read: Not read: it is a named pipe or a device, not a file. Put a file here if there are records for it."),
+          Read.file(folder.resolve("north").resolve(name)).findings());
+    }
+    for (String name : List.of("program.yaml", "aliases.csv", "north/columns.yaml")) {
+      pipe(name);
+      refused(
+          "%s is a link, a named pipe or a device, and is not opened. Put the file itself there, or remove it.",
+          name);
+    }
+  }
+
+  private void pipe(String path) throws Exception {
+    Process made = new ProcessBuilder("mkfifo", folder.resolve(path).toString()).start();
+    assertEquals(0, made.waitFor());
+  }
+
+  private void refused(String message, String path) throws IOException {
+    UserError error = assertThrows(UserError.class, () -> ProgramFolder.files(folder));
+    assertEquals(message.formatted(path), error.getMessage());
+    assertEquals(3, error.exitCode());
+    Files.delete(folder.resolve(path));
+  }
+
+  /** The coordinator's own settings may lie elsewhere; a partner's may not. */
+  @Test
+  void linkedSettingsAreUsedOrRefusedAndNeverIgnored() throws IOException {
+    touch("north/a.csv");
+    Path elsewhere = Files.writeString(folder.resolve(".elsewhere"), "region: x");
+    Files.createSymbolicLink(folder.resolve("program.yaml"), elsewhere);
+    assertEquals(List.of("program.yaml"), ProgramFolder.open(folder).statements());
+    Files.createSymbolicLink(folder.resolve("north/columns.yaml"), elsewhere);
+    refused(
+        "%s is a link, a named pipe or a device, and is not opened. Put the file itself there, or remove it.",
+        "north/columns.yaml");
+    touch("program.yml");
+    refused(
+        "%s is not used where it lies. Expected it as program.yaml in the program folder itself.",
+        "program.yml");
+  }
+
+  /** As archives from other systems hold them: bytes that are no letters here. */
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aNameThatCannotBeAskedForIsNotCalledGone() throws Exception {
+    touch("north/a.csv");
+    String shell = "printf x > \"$(printf '%s/north/caf\\351.csv')\"".formatted(folder);
+    assertEquals(0, new ProcessBuilder("sh", "-c", shell).start().waitFor());
+    InputFile file = ProgramFolder.files(folder).get(1);
+    assertEquals("north/caf\uFFFD.csv", file.path());
+    String said = Read.file(Path.of(file.location())).findings().get(0);
+    assertTrue(
+        said.startsWith(
+            "0 - set-aside file-unreadable: The file cannot be read: its name, or that of its folder, holds letters that this machine writes in another way"),
+        said);
   }
 
   @Test

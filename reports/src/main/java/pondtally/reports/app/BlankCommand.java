@@ -69,8 +69,8 @@ final class BlankCommand implements Callable<Integer> {
   private static void write(Path file) throws IOException {
     Path folder = file.getParent();
     Files.createDirectories(folder);
-    OutputFolder.clearLeftovers(folder, OutputFolder.prefix(file));
-    Path beside = folder.resolve(OutputFolder.prefix(file) + ProcessHandle.current().pid());
+    OtherRuns.clear(file);
+    Path beside = Beside.own(file);
     try {
       BlankWorkbook.write(InputForms.all(), FixMarks.NOT_READ, beside);
       Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);

@@ -1,6 +1,7 @@
 package pondtally.reports.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -27,7 +28,7 @@ final class Folders {
   static void deleteQuietly(Path folder) {
     try {
       delete(folder);
-    } catch (IOException e) {
+    } catch (IOException | UncheckedIOException e) {
       System.err.println("pondtally: " + folder + " could not be removed: " + e.getMessage());
     }
   }

@@ -25,6 +25,12 @@ final class Launcher {
   private static final int CHILD_INPUT_UNUSABLE = 103;
   private static final String CLASSES = "classes.list";
 
+  /**
+   * Where nothing is said of the language, as in jobs that run at night, Java knows no letters in
+   * the names of files but those of English.
+   */
+  private static final String PLAIN_LETTERS = "ANSI_X3.4-1968";
+
   private final List<String> arguments;
   private final Machine machine;
   private final Path jar;
@@ -110,6 +116,7 @@ final class Launcher {
       command.add("-D" + Messages.LANGUAGE + "=" + language);
     }
     command.add("-D" + CHILD + "=true");
+    command.addAll(FirstMachine.flags(scratch));
     command.add("-jar");
     command.add(jar.toString());
     command.addAll(arguments);
@@ -122,7 +129,11 @@ final class Launcher {
    */
   private int run(List<String> command, Path scratch, boolean isArchiveWanted)
       throws IOException, InterruptedException {
-    Process process = new ProcessBuilder(command).inheritIO().start();
+    ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+    if (System.getProperty("sun.jnu.encoding", "").equals(PLAIN_LETTERS)) {
+      builder.environment().put("LC_ALL", "C.UTF-8");
+    }
+    Process process = builder.start();
     Thread stop =
         new Thread(
             () -> {

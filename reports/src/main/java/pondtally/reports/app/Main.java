@@ -61,12 +61,16 @@ public final class Main implements Runnable {
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
     Runtime.getRuntime().addShutdownHook(new Thread(() -> stopping = true));
+    FirstMachine.watch();
     System.exit(run(arguments));
   }
 
   /** Runs the command; returns its exit code. */
   static int run(String... arguments) {
-    CommandLine line = new CommandLine(new Main());
+    return run(new CommandLine(new Main()), arguments);
+  }
+
+  static int run(CommandLine line, String... arguments) {
     line.setExecutionExceptionHandler(
         (error, command, parsed) -> explain(error, command, arguments));
     line.setExitCodeExceptionMapper(

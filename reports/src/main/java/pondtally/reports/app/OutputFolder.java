@@ -50,19 +50,22 @@ final class OutputFolder implements AutoCloseable {
               .formatted(folder, parent));
     }
     Path previous = parent.resolve(target.getFileName() + ".previous");
-    Path beside = parent.resolve(prefix(target) + ProcessHandle.current().pid());
     try {
-      restore(target, previous);
       refuse(folder, target, replace);
-      refuseForeign(previous);
       Files.createDirectories(parent);
-      clearLeftovers(parent, prefix(target));
-      Files.createDirectory(beside);
-      refuseAnother(folder, target, beside);
+      Path beside = OtherRuns.begin(target, folder);
+      try {
+        restore(target, previous);
+        refuse(folder, target, replace);
+        refuseForeign(previous);
+      } catch (IOException | RuntimeException e) {
+        Folders.delete(beside);
+        throw e;
+      }
+      return new OutputFolder(target, previous, beside);
     } catch (IOException e) {
       throw Unwritable.error(folder, e);
     }
-    return new OutputFolder(target, previous, beside);
   }
 
   /** A run that was killed between two renames leaves the old folder whole under another name. */
@@ -70,57 +73,6 @@ final class OutputFolder implements AutoCloseable {
     if (Files.notExists(target) && Files.exists(previous.resolve(MARK))) {
       Files.move(previous, target);
     }
-  }
-
-  /**
-   * Removes what runs that were stopped left beside the folder; what a run at work writes is left
-   * alone.
-   */
-  static void clearLeftovers(Path parent, String prefix) throws IOException {
-    try (Stream<Path> files = Files.list(parent)) {
-      for (Path file : files.toList()) {
-        String name = file.getFileName().toString();
-        if (name.startsWith(prefix) && isLeftover(name.substring(prefix.length()))) {
-          Folders.delete(file);
-        }
-      }
-    }
-  }
-
-  /** Whether the rest of a name is the number of a run that is over; anything else is not ours. */
-  private static boolean isLeftover(String ending) {
-    String pid = ending.replaceFirst("-(old|replaced)$", "");
-    return isNumber(pid) && !isAtWork(pid);
-  }
-
-  private static boolean isNumber(String pid) {
-    return pid.matches("\\d{1,18}");
-  }
-
-  private static boolean isAtWork(String pid) {
-    return isNumber(pid)
-        && Long.parseLong(pid) != ProcessHandle.current().pid()
-        && ProcessHandle.of(Long.parseLong(pid)).isPresent();
-  }
-
-  /** Two runs at once would each replace what the other wrote: the later one is refused. */
-  private static void refuseAnother(Path folder, Path target, Path beside) throws IOException {
-    String prefix = prefix(target);
-    try (Stream<Path> files = Files.list(target.getParent())) {
-      for (Path file : files.toList()) {
-        String name = file.getFileName().toString();
-        if (name.startsWith(prefix) && isAtWork(name.substring(prefix.length()))) {
-          Folders.delete(beside);
-          throw UserError.output(
-              "Another run (process %s) is writing %s. Wait for its end, or give another name. If no such run is at work, remove %s."
-                  .formatted(name.substring(prefix.length()), folder, file));
-        }
-      }
-    }
-  }
-
-  static String prefix(Path target) {
-    return "." + target.getFileName() + ".writing-";
   }
 
   private static void refuse(Path folder, Path target, boolean replace) throws IOException {
@@ -193,7 +145,7 @@ final class OutputFolder implements AutoCloseable {
   }
 
   private void commit() throws IOException {
-    discard(previous, "old");
+    discard(previous, "-old");
     boolean isThere = Files.exists(target);
     if (isThere) {
       Files.move(target, previous);
@@ -222,9 +174,9 @@ final class OutputFolder implements AutoCloseable {
    * Removes an earlier report. It is renamed first: under its own name it is whole or absent, and
    * what is left of it the next run clears.
    */
-  private void discard(Path report, String name) throws IOException {
+  private void discard(Path report, String part) throws IOException {
     if (Files.exists(report)) {
-      Path leftover = target.resolveSibling(beside.getFileName() + "-" + name);
+      Path leftover = Beside.own(target, part);
       Files.move(report, leftover);
       Folders.delete(leftover);
     }
@@ -233,7 +185,7 @@ final class OutputFolder implements AutoCloseable {
   /** The new report is in its place: what is left of the old one is no reason to fail. */
   private void discardQuietly() {
     try {
-      discard(previous, "replaced");
+      discard(previous, "-replaced");
     } catch (IOException e) {
       System.err.println(
           "pondtally: the report is written; what it replaced could not be removed: "

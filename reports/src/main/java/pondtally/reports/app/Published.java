@@ -71,7 +71,9 @@ final class Published {
     }
     TreeMap<String, String> inputs = new TreeMap<>();
     for (InputFile file : result.program().files()) {
-      inputs.put(file.path(), Sha256.of(Path.of(file.location())));
+      if (file.isOpened()) {
+        inputs.put(file.path(), Sha256.of(Path.of(file.location())));
+      }
     }
     RunFolder today = new RunFolder(TablePackage.open(tables), inputs);
     List<Restated> rows = new ArrayList<>();

@@ -37,7 +37,7 @@ final class RunRecord {
     ArrayNode inputs = root.putArray("inputs");
     ProgramFiles program = result.program();
     for (InputFile input : program.files()) {
-      if (!input.isLink()) {
+      if (input.isOpened()) {
         addInput(inputs, input.path(), Path.of(input.location()));
       }
     }

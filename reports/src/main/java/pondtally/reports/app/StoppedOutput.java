@@ -74,7 +74,7 @@ final class StoppedOutput extends Thread {
    * another name, and what it begins anew is seen at the next look.
    */
   private void remove() {
-    Path leftover = beside.resolveSibling(beside.getFileName() + "-old");
+    Path leftover = Beside.own(target, "-old");
     int absent = 0;
     for (int i = 0; i < TRIES && absent < LOOKS; i++) {
       absent = Files.exists(beside) || Files.exists(leftover) ? 0 : absent + 1;

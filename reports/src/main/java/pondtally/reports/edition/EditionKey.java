@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.GeneralSecurityException;
 import java.security.SecureRandom;
@@ -22,6 +23,7 @@ public final class EditionKey {
 
   private static final int BYTES = 32;
   private static final int SHOWN_BYTES = 6;
+  private static final int MOST_BYTES = 1000;
 
   private final byte[] key;
 
@@ -46,13 +48,19 @@ public final class EditionKey {
     if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
       return create(file);
     }
-    String text = Files.size(file) > 1000 ? "" : Files.readString(file).strip();
+    String text = text(file);
     if (!text.matches("[0-9a-f]{64}")) {
       throw new IllegalArgumentException(
           "%s is no key file: expected 64 hexadecimal digits, as --key writes them into a new file."
               .formatted(file));
     }
     return new EditionKey(HexFormat.of().parseHex(text));
+  }
+
+  /** What the file says; nothing where it is too long for a key, or no file, as a pipe is. */
+  private static String text(Path file) throws IOException {
+    boolean isFile = Files.readAttributes(file, BasicFileAttributes.class).isRegularFile();
+    return isFile && Files.size(file) <= MOST_BYTES ? Files.readString(file).strip() : "";
   }
 
   /** Whether the system lets others than its owner read or write the file. */

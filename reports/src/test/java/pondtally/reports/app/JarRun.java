@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -26,6 +27,18 @@ final class JarRun {
   /** Starts the command; temporary files go below {@code temporary}, no archive is made. */
   static Process start(Path jar, Path temporary, Path out, Path err, String... arguments)
       throws IOException {
+    return start(Map.of(), jar, temporary, out, err, arguments);
+  }
+
+  /** Starts the command with variables of the environment. */
+  static Process start(
+      Map<String, String> variables,
+      Path jar,
+      Path temporary,
+      Path out,
+      Path err,
+      String... arguments)
+      throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-Djava.io.tmpdir=" + temporary);
@@ -35,6 +48,7 @@ final class JarRun {
     ProcessBuilder builder =
         new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
     builder.environment().put("PONDTALLY_CACHE", "off");
+    builder.environment().putAll(variables);
     return builder.start();
   }
 

@@ -85,6 +85,6 @@ class KillSparkTest {
   }
 
   private static boolean isBegun(String name) {
-    return name.matches("[.]out[.]writing-\\d+(-\\w+)?");
+    return name.matches("[.]out[.]writing-\\d+(-\\w+)?@.+");
   }
 }

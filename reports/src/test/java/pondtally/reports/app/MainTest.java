@@ -1,13 +1,19 @@
 package pondtally.reports.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** Exit codes of the command: whose mistake it was. */
 class MainTest {
@@ -48,6 +54,47 @@ class MainTest {
     }
     assertEquals(
         3, Main.run("report", program.toString(), "--out", folder.resolve("program-2").toString()));
+  }
+
+  @Command(name = "break")
+  private static final class Breaking implements Callable<Integer> {
+    private final Error error;
+
+    Breaking(Error error) {
+      this.error = error;
+    }
+
+    @Override
+    public Integer call() {
+      if (error instanceof StackOverflowError) {
+        return call() + 1;
+      }
+      throw error;
+    }
+  }
+
+  /** Such errors go past the handler of exceptions; without a sentence they are a page of Java. */
+  @Test
+  void errorsOfTheMachineAreFaultsOfTheProgramInOneSentence() {
+    for (Error error :
+        List.of(
+            new StackOverflowError(),
+            new NoClassDefFoundError("org/apache/poi/Missing"),
+            new ExceptionInInitializerError(new IllegalStateException("no setting")),
+            new UnsatisfiedLinkError("no font library"))) {
+      StringWriter said = new StringWriter();
+      CommandLine line = new CommandLine(new Main());
+      line.setErr(new PrintWriter(said, true));
+      line.addSubcommand(new Breaking(error));
+      assertEquals(70, Main.run(line, "break"), error.toString());
+      List<String> lines = said.toString().lines().toList();
+      assertEquals(
+          "pondtally: this is a fault of the program, not of your files. Please report it with the lines below,",
+          lines.get(0));
+      assertTrue(lines.get(1).startsWith("the command (break) and what"), lines.get(1));
+      assertTrue(lines.get(2).startsWith("  " + error.getClass().getName()), lines.get(2));
+      assertTrue(lines.size() <= 4, "no page of Java: " + lines);
+    }
   }
 
   @Test

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -14,12 +16,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.app.ThisMachine;
 import pondtally.check.UserError;
 import pondtally.reports.fixture.Shown;
 
@@ -160,13 +164,73 @@ class OutputFolderTest {
 
   @Test
   void leftoversOfStoppedRunsAreClearedAndOnlyThose() throws IOException {
-    Files.createDirectory(parent.resolve(".out.writing-999999999999"));
-    Files.createDirectory(parent.resolve(".other.writing-999999999999"));
-    Files.createDirectory(parent.resolve(".out.writing-by-hand"));
-    Files.createDirectory(parent.resolve(".out.writing-999999999999-old"));
-    Files.createDirectory(parent.resolve(".out.writing-999999999999-replaced"));
+    String dead = ".writing-999999999999";
+    String here = "@" + ThisMachine.name();
+    List<String> others =
+        List.of(".other" + dead + here, ".out.writing-by-hand", ".out" + dead, ".out" + dead + "@");
+    for (String name : others) {
+      Files.createDirectory(parent.resolve(name));
+    }
+    for (String part : List.of("", "-old", "-replaced")) {
+      Files.createDirectory(parent.resolve(".out" + dead + part + here));
+    }
     write("new");
-    assertEquals(List.of(".other.writing-999999999999", ".out.writing-by-hand", "out"), names());
+    assertEquals(Stream.concat(others.stream(), Stream.of("out")).sorted().toList(), names());
+  }
+
+  /** Its process is unknown here, whether it is at work or not. */
+  @Test
+  void whatARunOnAnotherMachineWritesIsLeftAlone() throws IOException {
+    write("old");
+    Path theirs =
+        Files.createDirectory(parent.resolve(".out.writing-999999999999@pond-laptop.0a1b2c"));
+    Files.writeString(theirs.resolve("half"), "half");
+    refused(
+        "A run on the machine pond-laptop is writing %s, or was stopped there; it wrote last within the last two minutes. Wait for its end, or give another name. If no run is at work on pond-laptop, remove %s."
+            .formatted(parent.resolve("out"), theirs),
+        true);
+    age(theirs.resolve("half"), Duration.ofDays(6));
+    age(theirs, Duration.ofDays(8));
+    refused("it wrote last 6 days ago", true);
+    assertEquals("half", Files.readString(theirs.resolve("half")));
+    assertEquals("old", Files.readString(parent.resolve("out/run.json")));
+    assertEquals(List.of(theirs.getFileName().toString(), "out"), names(), "nothing of ours");
+  }
+
+  /** Nobody writes for a week; what waited there to be removed does not stand in the way. */
+  @Test
+  void whatAnotherMachineLeftLongAgoIsRemoved() throws IOException {
+    Path old = Files.createDirectory(parent.resolve(".out.writing-7@pond-laptop.0a1b2c"));
+    Path goingAway = Files.createDirectory(parent.resolve(".out.writing-7-old@pond-laptop.0a1b2c"));
+    Files.writeString(old.resolve("half"), "half");
+    age(old.resolve("half"), Duration.ofDays(8));
+    age(old, Duration.ofDays(9));
+    String said = said(() -> write("new"));
+    assertEquals(
+        "pondtally: %s was left by a run on the machine pond-laptop, which wrote last 8 days ago; it is removed.%n"
+            .formatted(old),
+        said);
+    assertEquals(List.of(goingAway.getFileName().toString(), "out"), names());
+  }
+
+  private static void age(Path path, Duration age) throws IOException {
+    Files.setLastModifiedTime(path, FileTime.from(Instant.now().minus(age).minusSeconds(60)));
+  }
+
+  private interface Step {
+    void run() throws IOException;
+  }
+
+  private static String said(Step step) throws IOException {
+    PrintStream before = System.err;
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    System.setErr(new PrintStream(bytes, true, UTF_8));
+    try {
+      step.run();
+    } finally {
+      System.setErr(before);
+    }
+    return bytes.toString(UTF_8);
   }
 
   /** A link to a disk with more room stays one: the report lies where it leads. */

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -77,6 +80,49 @@ class PublicEditionSparkTest {
               .count();
       assertTrue(sharing >= 5);
     }
+  }
+
+  /** What one edition withholds, the difference of two may tell. */
+  @Test
+  void twoEditionsThatCouldBeSubtractedAreWarnedOfOrRefused() throws Exception {
+    Path program = folder.resolve("program");
+    SmallProgram.write(program);
+    String said =
+        printed(
+            0,
+            "report",
+            program.toString(),
+            "--out",
+            folder.resolve("open").toString(),
+            "--public",
+            "--tables-only");
+    assertTrue(
+        said.contains(
+            "Two editions side by side tell what was added or corrected between them: where that is about fewer sites than `groups_below`, hand out the new edition only in place of the old one, or wait for more."),
+        said);
+    for (String part : List.of("--watershed=99010203", "--funder=x")) {
+      printed(
+          2,
+          "report",
+          program.toString(),
+          "--out",
+          folder.resolve("part").toString(),
+          "--public",
+          part);
+      assertTrue(Files.notExists(folder.resolve("part")), part);
+    }
+  }
+
+  private static String printed(int code, String... arguments) {
+    PrintStream screen = System.out;
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(bytes, true, StandardCharsets.UTF_8));
+    try {
+      assertEquals(code, Main.run(arguments), String.join(" ", arguments));
+    } finally {
+      System.setOut(screen);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
   }
 
   @Test

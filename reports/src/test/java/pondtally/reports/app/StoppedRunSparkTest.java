@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.app.ThisMachine;
 import pondtally.reports.fixture.Shown;
 
 /** A run that somebody stops leaves nothing behind, and says what became of the report. */
@@ -54,7 +55,10 @@ class StoppedRunSparkTest {
     Path log = folder.resolve("log");
     Files.deleteIfExists(log);
     Process run = start(out, "log");
-    Path charts = folder.resolve(".out.writing-" + run.pid()).resolve("charts");
+    Path charts =
+        folder
+            .resolve(".out.writing-%s@%s".formatted(run.pid(), ThisMachine.name()))
+            .resolve("charts");
     long late = System.currentTimeMillis() + MOST_MS;
     while (!Files.exists(charts) && System.currentTimeMillis() < late) {
       assertFalse(run.waitFor(5, TimeUnit.MILLISECONDS), "over before it was stopped");

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pondtally.app.ThisMachine;
 import pondtally.check.FileFault;
 import pondtally.check.UserError;
 import pondtally.reports.fixture.Shown;
@@ -31,7 +32,9 @@ class UnwritableOutputTest {
     Shown shown = Shown.risk("two runs at once");
     Process other = new ProcessBuilder("sleep", "60").start();
     try {
-      Path theirs = Files.createDirectory(folder.resolve(".out.writing-" + other.pid()));
+      Path theirs =
+          Files.createDirectory(
+              folder.resolve(".out.writing-%s@%s".formatted(other.pid(), ThisMachine.name())));
       UserError error =
           assertThrows(UserError.class, () -> OutputFolder.prepare(folder.resolve("out"), true));
       assertEquals(4, error.exitCode());
