@@ -19,6 +19,7 @@ class ArchitectureTest {
       List.of(
           "schema",
           "record",
+          "pack",
           "intake",
           "check",
           "history",
@@ -41,6 +42,8 @@ class ArchitectureTest {
     return layers
         .whereLayer("record")
         .mayNotAccessAnyLayer()
+        .whereLayer("pack")
+        .mayNotAccessAnyLayer()
         .whereLayer("stats")
         .mayNotAccessAnyLayer()
         .whereLayer("schema")
@@ -52,7 +55,7 @@ class ArchitectureTest {
         .whereLayer("history")
         .mayOnlyAccessLayers("record")
         .whereLayer("analysis")
-        .mayOnlyAccessLayers("record", "history", "stats")
+        .mayOnlyAccessLayers("record", "pack", "history", "stats")
         .whereLayer("table")
         .mayNotAccessAnyLayer()
         .whereLayer("stage")

@@ -9,6 +9,8 @@ import pondtally.history.DeviceHistory;
 import pondtally.history.PondHistory;
 import pondtally.history.PropertyHistory;
 import pondtally.history.SiteHistory;
+import pondtally.pack.ByteSink;
+import pondtally.pack.ByteSource;
 import pondtally.record.Removal;
 
 /**
@@ -36,6 +38,42 @@ public record Effect(
     implements Serializable {
 
   private static final double DAYS_PER_YEAR = 365.25;
+  private static final int COSTED = 1;
+  private static final int ACRES_KNOWN = 2;
+  private static final int REMOVALS_KNOWN = 4;
+
+  /** Appends it to packed values. */
+  void writeTo(ByteSink sink) {
+    sink.writeNumber(
+        (costed ? COSTED : 0)
+            | (acreYears == null ? 0 : ACRES_KNOWN)
+            | (removalsAvoided == null ? 0 : REMOVALS_KNOWN));
+    sink.writeDouble(cashUsd);
+    sink.writeDouble(allUsd);
+    sink.writeDouble(properties);
+    sink.writeDouble(propertyYears);
+    if (acreYears != null) {
+      sink.writeDouble(acreYears);
+    }
+    if (removalsAvoided != null) {
+      sink.writeDouble(removalsAvoided);
+    }
+    sink.writeDouble(functionalDeviceYears);
+  }
+
+  /** Reads back the next from packed values. */
+  static Effect readFrom(ByteSource source) {
+    long known = source.readNumber();
+    return new Effect(
+        (known & COSTED) != 0,
+        source.readDouble(),
+        source.readDouble(),
+        source.readDouble(),
+        source.readDouble(),
+        (known & ACRES_KNOWN) != 0 ? (Double) source.readDouble() : null,
+        (known & REMOVALS_KNOWN) != 0 ? (Double) source.readDouble() : null,
+        source.readDouble());
+  }
 
   static Effect of(ClusterView cluster, List<DeviceHistory> devices, AnalysisSettings settings) {
     int end = settings.endHalfDay();

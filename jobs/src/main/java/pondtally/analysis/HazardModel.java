@@ -81,14 +81,19 @@ record HazardModel(
     tally
         .lives()
         .forEach(
-            (covariates, spans) -> {
+            (covariates, counts) -> {
               if (includes(covariates)) {
                 double[] x = encode(covariates);
                 String stratum = stratum(covariates);
-                spans.forEach(
-                    (span, count) ->
+                counts.forEach(
+                    row ->
                         patterns.add(
-                            stratum, x, span.entryDays(), span.exitDays(), span.failed(), count));
+                            stratum,
+                            x,
+                            row.entryDays(),
+                            row.leftDays(),
+                            row.failed(),
+                            row.count()));
               }
             });
     return patterns;

@@ -4,38 +4,38 @@ import java.io.Serializable;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import pondtally.stats.IntervalCounts;
 
 /** Service lives by covariates and follow-up, counted. */
 public final class HazardTally implements Serializable {
 
   private static final long serialVersionUID = 1;
 
-  private final HashMap<Covariates, HashMap<Span, Long>> lives = new HashMap<>();
-
-  /** Follow-up of a life, ages in days. */
-  record Span(double entryDays, double exitDays, boolean failed) implements Serializable {}
+  /** Follow-up with the day of each failure, as dated. */
+  private final HashMap<Covariates, IntervalCounts> lives = new HashMap<>();
 
   /** Counts lives. */
   void add(List<LifePart> parts) {
     for (LifePart life : parts) {
-      lives
-          .computeIfAbsent(life.covariates(), k -> new HashMap<>())
-          .merge(
-              new Span(life.followUp().entryDays(), life.exitDays(), life.failed()), 1L, Long::sum);
+      double failedDays = life.failed() ? life.exitDays() : Double.POSITIVE_INFINITY;
+      counts(life.covariates()).add(life.followUp().entryDays(), life.exitDays(), failedDays, 1);
     }
   }
 
   /** Adds what another tally counted. */
   void merge(HazardTally other) {
-    other.lives.forEach(
-        (covariates, spans) -> {
-          Map<Span, Long> own = lives.computeIfAbsent(covariates, k -> new HashMap<>());
-          spans.forEach((span, count) -> own.merge(span, count, Long::sum));
-        });
+    other.lives.forEach((covariates, more) -> counts(covariates).merge(more));
   }
 
-  /** Counts by covariates and follow-up, in no order. */
-  Map<Covariates, ? extends Map<Span, Long>> lives() {
+  private IntervalCounts counts(Covariates covariates) {
+    return lives.computeIfAbsent(covariates, k -> IntervalCounts.empty());
+  }
+
+  /**
+   * Counts by covariates and follow-up, ages in days: a life that failed did so at its right age,
+   * which is its left one.
+   */
+  Map<Covariates, IntervalCounts> lives() {
     return lives;
   }
 }

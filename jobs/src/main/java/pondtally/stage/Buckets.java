@@ -2,6 +2,8 @@ package pondtally.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import pondtally.pack.ByteSink;
+import pondtally.pack.ByteSource;
 import pondtally.record.Sourced;
 import scala.Tuple2;
 

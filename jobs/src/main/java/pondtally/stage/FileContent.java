@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import pondtally.check.SheetReport;
+import pondtally.pack.ByteSink;
 import pondtally.record.Budget;
 import pondtally.record.Expense;
 import pondtally.record.Install;

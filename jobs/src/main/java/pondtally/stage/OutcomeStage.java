@@ -5,11 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.storage.StorageLevel;
 import pondtally.analysis.AnalysisSettings;
-import pondtally.analysis.ClusterPart;
+import pondtally.analysis.ClusterParts;
 import pondtally.analysis.ClusterView;
 import pondtally.analysis.ContinuedRemovals;
 import pondtally.analysis.Contribution;
@@ -39,6 +38,12 @@ import pondtally.record.ClusterRecords;
  */
 public final class OutcomeStage {
 
+  /**
+   * A task counts so many parts of a large input: all that it counts is in memory at once, beside
+   * what is counted already.
+   */
+  private static final int PARTITIONS_PER_TASK = 4;
+
   private OutcomeStage() {}
 
   /** What clusters add up to, and the files of contributions that were written. */
@@ -51,8 +56,7 @@ public final class OutcomeStage {
   }
 
   /** What the clusters of one part of the data add up to, and what each contributed. */
-  private record Part(Handover<Counted> counted, List<ClusterPart> clusters)
-      implements Serializable {}
+  private record Part(Handover<Counted> counted, ClusterParts clusters) implements Serializable {}
 
   /** Where tasks write contributions, and how. */
   record ContributionTask(String folder, ContributionLines lines) implements Serializable {
@@ -73,32 +77,36 @@ public final class OutcomeStage {
       Prices prices,
       ContributionTask contributions,
       Scope scope) {
+    int cores = clusters.context().defaultParallelism();
+    boolean isLocal = clusters.context().isLocal();
+    int tasks = Math.max(cores, clusters.getNumPartitions() / PARTITIONS_PER_TASK);
     JavaRDD<Part> parts =
         clusters
-            .coalesce(clusters.context().defaultParallelism())
+            .coalesce(tasks)
             .mapPartitions(
                 part ->
                     List.of(count(part, checks, settings, prices, contributions, scope)).iterator())
-            .persist(StorageLevel.MEMORY_AND_DISK());
-    Counted counted = handedOver(parts.map(Part::counted)).reduce(Counted::merge).orElseThrow();
+            .persist(
+                isLocal && tasks > cores
+                    ? StorageLevel.DISK_ONLY()
+                    : StorageLevel.MEMORY_AND_DISK());
+    Counted counted = Folding.inOrder(parts.map(Part::counted), Counted::merge);
     ClusterOutcome outcome = counted.outcome();
     FittedModels models = FittedModels.of(outcome.tally(), settings);
     SecondPass totals = SecondPass.of(outcome.tally(), models);
     SecondPass second =
-        handedOver(parts.map(part -> new Handover<>(weigh(part, totals))))
-            .reduce(SecondPass::merge)
-            .orElseThrow();
+        Folding.inOrder(
+            parts
+                .coalesce(cores)
+                .mapPartitions(some -> List.of(new Handover<>(weigh(some, totals))).iterator()),
+            SecondPass::merge);
     parts.unpersist();
     return outcome.with(models, second, counted.runs());
   }
 
-  private static <T extends Serializable> Stream<T> handedOver(JavaRDD<Handover<T>> results) {
-    return results.collect().stream().map(Handover::value);
-  }
-
   /** Every task has a copy of the totals of its own to add to. */
-  private static SecondPass weigh(Part part, SecondPass totals) {
-    part.clusters().forEach(totals::add);
+  private static SecondPass weigh(Iterator<Part> parts, SecondPass totals) {
+    parts.forEachRemaining(part -> part.clusters().forEach(totals::add));
     return totals;
   }
 
@@ -112,7 +120,7 @@ public final class OutcomeStage {
     ContributionRuns runs = contributions == null ? null : contributions.runs();
     ClusterOutcome outcome =
         new ClusterOutcome(new ProgramTally(settings), new Scoping(scope, settings));
-    ArrayList<ClusterPart> parts = new ArrayList<>();
+    ClusterParts parts = new ClusterParts();
     Groups groups = new Groups(settings.watershedDigits());
     CostRules costs = new CostRules(prices, settings.laborRateUsd(), settings.volunteerRateUsd());
     while (clusters.hasNext()) {
@@ -138,6 +146,7 @@ public final class OutcomeStage {
         runs.add(rows);
       }
     }
+    parts.close();
     return new Part(new Handover<>(new Counted(outcome, names(runs))), parts);
   }
 

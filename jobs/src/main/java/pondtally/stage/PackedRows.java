@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
+import pondtally.pack.ByteSink;
+import pondtally.pack.ByteSource;
 
 /**
  * Records of one kind, held and sent as compact bytes: each is made anew when it is asked for. Once

@@ -7,6 +7,8 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import pondtally.pack.ByteSink;
+import pondtally.pack.ByteSource;
 import pondtally.record.Origin;
 import pondtally.record.Sourced;
 

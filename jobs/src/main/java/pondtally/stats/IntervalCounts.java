@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * How many service lives share each distinct follow-up (E, (L, R]): at risk after age E, failed
@@ -46,10 +47,18 @@ public final class IntervalCounts implements Serializable {
 
   private static final int WIDTH = 3;
 
-  /** E, L and R of each slot; a slot with a count of 0 is free. */
-  private double[] ages = new double[WIDTH * 16];
+  private static final int FIRST_SLOTS = 8;
 
-  private long[] counts = new long[16];
+  /**
+   * E, L and R of each slot; a slot with a count of 0 is free. Whole and half days need half the
+   * room; null once there is an age that would lose something.
+   */
+  private float[] shortAges = new float[WIDTH * FIRST_SLOTS];
+
+  /** The same where some age needs the room; else null. */
+  private double[] longAges;
+
+  private int[] counts = new int[FIRST_SLOTS];
   private int used;
 
   private IntervalCounts() {}
@@ -64,6 +73,7 @@ public final class IntervalCounts implements Serializable {
    *
    * @throws IllegalArgumentException unless 0 ≤ E ≤ L ≤ R, with E and L finite, E below L where L =
    *     R, and a count of 0 or more
+   * @throws ArithmeticException where more than 2,147,483,647 lives share one follow-up
    */
   public IntervalCounts add(double entryDays, double leftDays, double rightDays, long count) {
     boolean ordered =
@@ -97,12 +107,12 @@ public final class IntervalCounts implements Serializable {
         grow();
         at = find(entryDays, leftDays, rightDays);
       }
-      ages[WIDTH * at] = entryDays;
-      ages[WIDTH * at + 1] = leftDays;
-      ages[WIDTH * at + 2] = rightDays;
+      set(WIDTH * at, entryDays);
+      set(WIDTH * at + 1, leftDays);
+      set(WIDTH * at + 2, rightDays);
       used++;
     }
-    counts[at] = Math.addExact(counts[at], count);
+    counts[at] = Math.toIntExact(counts[at] + count);
   }
 
   /** The slot of a follow-up, or the free one where it belongs. */
@@ -114,24 +124,48 @@ public final class IntervalCounts implements Serializable {
     long mixed = bits * 0x9E3779B97F4A7C15L;
     int at = (int) (mixed >>> 32 ^ mixed >>> 47) & mask;
     while (counts[at] != 0
-        && !(ages[WIDTH * at] == entryDays
-            && ages[WIDTH * at + 1] == leftDays
-            && ages[WIDTH * at + 2] == rightDays)) {
+        && !(age(WIDTH * at) == entryDays
+            && age(WIDTH * at + 1) == leftDays
+            && age(WIDTH * at + 2) == rightDays)) {
       at = (at + 1) & mask;
     }
     return at;
   }
 
+  private double age(int at) {
+    return longAges == null ? shortAges[at] : longAges[at];
+  }
+
+  private void set(int at, double days) {
+    if (longAges == null && (float) days != days) {
+      longAges = new double[shortAges.length];
+      for (int i = 0; i < longAges.length; i++) {
+        longAges[i] = shortAges[i];
+      }
+      shortAges = null;
+    }
+    if (longAges == null) {
+      shortAges[at] = (float) days;
+    } else {
+      longAges[at] = days;
+    }
+  }
+
   private void grow() {
-    double[] oldAges = ages;
-    long[] oldCounts = counts;
-    counts = new long[oldCounts.length * 2];
-    ages = new double[WIDTH * counts.length];
+    IntervalCounts old = new IntervalCounts();
+    old.shortAges = shortAges;
+    old.longAges = longAges;
+    int[] oldCounts = counts;
+    counts = new int[oldCounts.length * 2];
+    shortAges = longAges == null ? new float[WIDTH * counts.length] : null;
+    longAges = longAges == null ? null : new double[WIDTH * counts.length];
     for (int i = 0; i < oldCounts.length; i++) {
       if (oldCounts[i] != 0) {
         int from = WIDTH * i;
-        int at = find(oldAges[from], oldAges[from + 1], oldAges[from + 2]);
-        System.arraycopy(oldAges, from, ages, WIDTH * at, WIDTH);
+        int at = find(old.age(from), old.age(from + 1), old.age(from + 2));
+        set(WIDTH * at, old.age(from));
+        set(WIDTH * at + 1, old.age(from + 1));
+        set(WIDTH * at + 2, old.age(from + 2));
         counts[at] = oldCounts[i];
       }
     }
@@ -148,14 +182,19 @@ public final class IntervalCounts implements Serializable {
   /** The distinct follow-ups in order of L, R, E. */
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>(used);
+    forEach(rows::add);
+    rows.sort(Row.ORDER);
+    return rows;
+  }
+
+  /** The distinct follow-ups in no order. */
+  public void forEach(Consumer<Row> action) {
     for (int i = 0; i < counts.length; i++) {
       if (counts[i] != 0) {
         int at = WIDTH * i;
-        rows.add(new Row(ages[at], ages[at + 1], ages[at + 2], counts[i]));
+        action.accept(new Row(age(at), age(at + 1), age(at + 2), counts[i]));
       }
     }
-    rows.sort(Row.ORDER);
-    return rows;
   }
 
   /** Number of distinct follow-ups. */
@@ -166,7 +205,7 @@ public final class IntervalCounts implements Serializable {
   /** Number of lives. */
   public long lives() {
     long lives = 0;
-    for (long count : counts) {
+    for (int count : counts) {
       lives += count;
     }
     return lives;
@@ -176,7 +215,7 @@ public final class IntervalCounts implements Serializable {
   public long failures() {
     long failures = 0;
     for (int i = 0; i < counts.length; i++) {
-      failures += ages[WIDTH * i + 2] < Double.POSITIVE_INFINITY ? counts[i] : 0;
+      failures += age(WIDTH * i + 2) < Double.POSITIVE_INFINITY ? counts[i] : 0;
     }
     return failures;
   }

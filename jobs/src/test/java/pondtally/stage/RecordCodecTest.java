@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import pondtally.pack.ByteSink;
+import pondtally.pack.ByteSource;
 import pondtally.record.Origin;
 import pondtally.record.Sourced;
 

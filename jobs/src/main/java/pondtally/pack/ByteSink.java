@@ -1,28 +1,28 @@
-package pondtally.stage;
+package pondtally.pack;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Bytes that grow as values are appended: small numbers take one byte, text is UTF-8. */
-final class ByteSink {
+public final class ByteSink {
 
   private byte[] bytes = new byte[256];
   private int size;
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return size == 0;
   }
 
-  int size() {
+  public int size() {
     return size;
   }
 
-  byte[] toBytes() {
+  public byte[] toBytes() {
     return Arrays.copyOf(bytes, size);
   }
 
   /** A number from 0, seven bits a byte. */
-  void writeNumber(long number) {
+  public void writeNumber(long number) {
     room(10);
     long rest = number;
     while ((rest & ~0x7FL) != 0) {
@@ -33,15 +33,15 @@ final class ByteSink {
   }
 
   /** A number of either sign. */
-  void writeSigned(int number) {
+  public void writeSigned(int number) {
     writeNumber(((long) number << 1 ^ (long) number >> 63) & 0x1FFFFFFFFL);
   }
 
-  void writeSignedLong(long number) {
+  public void writeSignedLong(long number) {
     writeNumber(number << 1 ^ number >> 63);
   }
 
-  void writeDouble(double number) {
+  public void writeDouble(double number) {
     room(8);
     long bits = Double.doubleToRawLongBits(number);
     for (int shift = 56; shift >= 0; shift -= 8) {
@@ -49,7 +49,7 @@ final class ByteSink {
     }
   }
 
-  void writeText(String text) {
+  public void writeText(String text) {
     byte[] encoded = text.getBytes(StandardCharsets.UTF_8);
     writeNumber(encoded.length);
     room(encoded.length);

@@ -1,28 +1,28 @@
-package pondtally.stage;
+package pondtally.pack;
 
 import java.nio.charset.StandardCharsets;
 
 /** Reads back what a {@link ByteSink} holds, in the same order. */
-final class ByteSource {
+public final class ByteSource {
 
   private final byte[] bytes;
   private int at;
 
-  ByteSource(byte[] bytes) {
+  public ByteSource(byte[] bytes) {
     this(bytes, 0);
   }
 
   /** Begins somewhere in the middle. */
-  ByteSource(byte[] bytes, int at) {
+  public ByteSource(byte[] bytes, int at) {
     this.bytes = bytes;
     this.at = at;
   }
 
-  boolean hasMore() {
+  public boolean hasMore() {
     return at < bytes.length;
   }
 
-  long readNumber() {
+  public long readNumber() {
     long number = 0;
     for (int shift = 0; ; shift += 7) {
       byte next = bytes[at++];
@@ -33,17 +33,17 @@ final class ByteSource {
     }
   }
 
-  int readSigned() {
+  public int readSigned() {
     long number = readNumber();
     return (int) (number >>> 1 ^ -(number & 1));
   }
 
-  long readSignedLong() {
+  public long readSignedLong() {
     long number = readNumber();
     return number >>> 1 ^ -(number & 1);
   }
 
-  double readDouble() {
+  public double readDouble() {
     long bits = 0;
     for (int i = 0; i < 8; i++) {
       bits = bits << 8 | bytes[at++] & 0xFF;
@@ -51,7 +51,7 @@ final class ByteSource {
     return Double.longBitsToDouble(bits);
   }
 
-  String readText() {
+  public String readText() {
     int length = (int) readNumber();
     String text = new String(bytes, at, length, StandardCharsets.UTF_8);
     at += length;

@@ -1,0 +1,2 @@
+/** Numbers and texts as compact bytes, and back. Knows nothing of ours. */
+package pondtally.pack;

@@ -1,0 +1,4 @@
+package planted.pack;
+
+/** Stands for the layer. */
+public final class Present {}
