@@ -20,7 +20,7 @@ final class Folding<T extends Serializable> {
   private int next;
   private T sum;
 
-  private Folding(BinaryOperator<T> merge) {
+  Folding(BinaryOperator<T> merge) {
     this.merge = merge;
   }
 
@@ -42,7 +42,8 @@ final class Folding<T extends Serializable> {
     return folding.sum();
   }
 
-  private synchronized void add(int part, T result) {
+  /** The result of a part, which may come before those of parts ahead of it. */
+  synchronized void add(int part, T result) {
     early.put(part, result);
     while (early.containsKey(next)) {
       T following = early.remove(next++);
@@ -50,7 +51,8 @@ final class Folding<T extends Serializable> {
     }
   }
 
-  private synchronized T sum() {
+  /** All that has come so far without a gap; null before the first part. */
+  synchronized T sum() {
     return sum;
   }
 }
