@@ -1,7 +1,6 @@
 package pondtally.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.function.Consumer;
 import pondtally.record.Cause;
 import pondtally.stats.CountedLives;
 import pondtally.stats.CumulativeIncidence;
@@ -32,8 +31,7 @@ public final class IncidenceAnalysis {
       Double upper) {}
 
   /** The rows of the result table. */
-  public static List<Row> rows(LifeTally tally) {
-    List<Row> rows = new ArrayList<>();
+  public static void rows(LifeTally tally, Consumer<Row> rows) {
     tally
         .lives()
         .forEach(
@@ -43,11 +41,10 @@ public final class IncidenceAnalysis {
               }
               addRows(rows, key, RETIRED, lives, LifeTally.RETIRED);
             });
-    return rows;
   }
 
   private static void addRows(
-      List<Row> rows, GroupKey key, String cause, CountedLives lives, int outcome) {
+      Consumer<Row> rows, GroupKey key, String cause, CountedLives lives, int outcome) {
     if (lives.events(outcome) == 0) {
       return;
     }
@@ -57,7 +54,7 @@ public final class IncidenceAnalysis {
         continue;
       }
       Limits limits = incidence.limits(row);
-      rows.add(
+      rows.accept(
           new Row(
               key.grouping().code(),
               key.group(),

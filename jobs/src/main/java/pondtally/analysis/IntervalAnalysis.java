@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import pondtally.analysis.GroupKey.Grouping;
 import pondtally.stats.IntervalCounts;
@@ -120,11 +121,9 @@ public final class IntervalAnalysis {
   }
 
   /** Rows of the result table {@code survival_curves}: one for each innermost interval. */
-  public List<SurvivalAnalysis.CurveRow> curves() {
-    List<SurvivalAnalysis.CurveRow> rows = new ArrayList<>();
+  public void curves(Consumer<SurvivalAnalysis.CurveRow> rows) {
     curves.forEach(
-        (key, curve) -> curve.steps().forEach(step -> rows.add(curveRow(key, curve, step))));
-    return rows;
+        (key, curve) -> curve.steps().forEach(step -> rows.accept(curveRow(key, curve, step))));
   }
 
   private static SurvivalAnalysis.CurveRow curveRow(

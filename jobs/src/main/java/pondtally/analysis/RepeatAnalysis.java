@@ -1,7 +1,6 @@
 package pondtally.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.function.Consumer;
 import pondtally.stats.Limits;
 import pondtally.stats.MeanCumulative;
 
@@ -29,21 +28,19 @@ public final class RepeatAnalysis {
       Long clusters) {}
 
   /** The rows of the result table: every time at which a device failed. */
-  public static List<Row> rows(RepeatTally tally, SecondPass second) {
-    List<Row> rows = new ArrayList<>();
+  public static void rows(RepeatTally tally, SecondPass second, Consumer<Row> rows) {
     tally
         .means()
         .forEach((key, mean) -> addRows(rows, key, mean, second.repeats(), tally.clusters(key)));
-    return rows;
   }
 
   private static void addRows(
-      List<Row> rows, GroupKey key, MeanCumulative mean, RepeatSpreads spreads, long clusters) {
+      Consumer<Row> rows, GroupKey key, MeanCumulative mean, RepeatSpreads spreads, long clusters) {
     double[] variances = spreads.variances(key);
     for (int row = 0; row < mean.rows(); row++) {
       double error = Math.sqrt(variances[row]);
       Limits limits = mean.limits(row, error, LEVEL);
-      rows.add(
+      rows.accept(
           new Row(
               key.grouping().code(),
               key.group(),

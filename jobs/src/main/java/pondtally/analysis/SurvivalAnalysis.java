@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import pondtally.stats.Limits;
 import pondtally.stats.RestrictedMean;
 import pondtally.stats.RiskTable;
@@ -63,13 +64,12 @@ public final class SurvivalAnalysis {
       Integer roundedToDays) {}
 
   /** The rows of the result table {@code survival_curves}: every age at which a life ended. */
-  public static List<CurveRow> curves(LifeTally tally) {
-    List<CurveRow> rows = new ArrayList<>();
+  public static void curves(LifeTally tally, Consumer<CurveRow> rows) {
     for (GroupKey key : tally.lives().keySet()) {
       SurvivalCurve curve = SurvivalCurve.of(tally.failures(key));
       for (int row = 0; row < curve.rows(); row++) {
         Limits limits = curve.limits(row);
-        rows.add(
+        rows.accept(
             new CurveRow(
                 key.grouping().code(),
                 key.group(),
@@ -85,7 +85,6 @@ public final class SurvivalAnalysis {
                 Cells.of(limits.upper())));
       }
     }
-    return rows;
   }
 
   /** The rows of the result table {@code survival_summary}: one for each group. */

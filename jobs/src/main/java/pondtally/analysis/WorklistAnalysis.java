@@ -1,7 +1,6 @@
 package pondtally.analysis;
 
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.AbstractList;
 import java.util.List;
 import pondtally.analysis.GroupKey.Grouping;
 
@@ -14,10 +13,13 @@ public final class WorklistAnalysis {
 
   private static final double DAYS_PER_YEAR = 365.25;
 
-  private static final Comparator<Double> MOST_FIRST =
-      Comparator.nullsLast(Comparator.reverseOrder());
+  private final BenefitFits fits;
+  private final AnalysisSettings settings;
 
-  private WorklistAnalysis() {}
+  private WorklistAnalysis(BenefitFits fits, AnalysisSettings settings) {
+    this.fits = fits;
+    this.settings = settings;
+  }
 
   /** One row of the result table; dates are days since 1970-01-01, null: unknown. */
   public record Row(
@@ -38,9 +40,10 @@ public final class WorklistAnalysis {
       Integer lastKnownGoodOn,
       String fit) {}
 
-  private record Judged(WorklistDevice device, Double chance, String fit, Double lossUsd) {
+  /** What a visit is worth. */
+  record Judged(WorklistDevice device, Double chance, String fit, Double lossUsd) {
 
-    private Double atStake() {
+    Double atStake() {
       if (lossUsd != null) {
         return lossUsd;
       }
@@ -48,7 +51,7 @@ public final class WorklistAnalysis {
       return chance == null || acres == null ? null : (Double) (chance * acres);
     }
 
-    private Block block() {
+    Block block() {
       if (device.lastVisitOn() == null) {
         return Block.NEVER_VISITED;
       }
@@ -56,7 +59,8 @@ public final class WorklistAnalysis {
     }
   }
 
-  private enum Block {
+  /** The lists that the worklist is made of, in order. */
+  enum Block {
     NEVER_VISITED("never-visited"),
     BY_LOSS("expected-loss"),
     BY_ACRES("damage-unknown");
@@ -68,26 +72,26 @@ public final class WorklistAnalysis {
     }
   }
 
-  /** The rows of the result table, in order. */
+  /** The rows of the result table, in order; each is made when it is asked for. */
   public static List<Row> rows(
       List<WorklistDevice> devices, BenefitFits fits, AnalysisSettings settings) {
-    List<Judged> judged = new ArrayList<>();
-    for (WorklistDevice device : devices) {
-      judged.add(judge(device, fits, settings));
-    }
-    judged.sort(
-        Comparator.comparing(Judged::block)
-            .thenComparing(Judged::atStake, MOST_FIRST)
-            .thenComparing(Judged::chance, MOST_FIRST)
-            .thenComparing(j -> j.device().deviceId()));
-    List<Row> rows = new ArrayList<>();
-    for (Judged one : judged) {
-      rows.add(row(rows.size() + 1, one, settings));
-    }
-    return rows;
+    WorklistAnalysis analysis = new WorklistAnalysis(fits, settings);
+    int[] order = WorklistOrder.of(devices, analysis);
+    return new AbstractList<>() {
+      @Override
+      public Row get(int index) {
+        return analysis.row(index + 1, analysis.judge(devices.get(order[index])));
+      }
+
+      @Override
+      public int size() {
+        return order.length;
+      }
+    };
   }
 
-  private static Judged judge(WorklistDevice device, BenefitFits fits, AnalysisSettings settings) {
+  /** What is known of a device, weighed. */
+  Judged judge(WorklistDevice device) {
     BenefitFit fit = fits.of(new GroupKey(Grouping.PIPE, device.pipe())).orElse(null);
     Double chance = chance(device, fit);
     Double loss =
@@ -107,7 +111,7 @@ public final class WorklistAnalysis {
         : (Double) fit.chanceFailed(device.goodAgeDays(), device.daysSinceGood());
   }
 
-  private static Row row(int rank, Judged one, AnalysisSettings settings) {
+  private Row row(int rank, Judged one) {
     WorklistDevice device = one.device();
     int asOf = settings.rules().asOf();
     int since = device.lastVisitOn() == null ? device.entryOn() : device.lastVisitOn();

@@ -13,28 +13,31 @@ import pondtally.pack.ByteSink;
 import pondtally.pack.ByteSource;
 
 /**
- * Records of one kind, held and sent as compact bytes: each is made anew when it is asked for. Once
- * no more are added, several threads may read.
+ * Records of one kind, held and sent as compact bytes: each is made anew when it is asked for. What
+ * a long list holds waits in a temporary file. Once no more are added, several threads may read.
  */
 final class PackedRows<R extends Record> extends AbstractList<R>
     implements RandomAccess, Serializable {
 
   private static final long serialVersionUID = 1;
-  private static final int CHUNK_BYTES = 1 << 20;
+  private static final int MOST_IN_MEMORY = 8 << 20;
 
-  /** Records one after another, and where each begins. */
-  private record Chunk(byte[] bytes, int[] starts) implements Serializable {}
+  /** The chunk that was last read from the file. */
+  private record Read(int chunk, byte[] bytes) {}
 
   private final Class<R> kind;
-  private final List<Chunk> chunks = new ArrayList<>();
+  private final List<PackedChunk> chunks = new ArrayList<>();
 
-  /** Records before each chunk and in all of them. */
-  private int[] before = {0};
+  /** Records before each chunk and, after the last, in all of them. */
+  private int[] before = new int[16];
 
   private transient RecordCodec codec;
   private transient ByteSink sink = new ByteSink();
-  private transient int[] starts = new int[16];
+  private transient char[] starts = new char[16];
   private transient int waiting;
+  private transient SpilledBytes file;
+  private transient int inMemory;
+  private transient volatile Read last;
 
   PackedRows(Class<R> kind) {
     this.kind = kind;
@@ -46,9 +49,9 @@ final class PackedRows<R extends Record> extends AbstractList<R>
     if (waiting == starts.length) {
       starts = Arrays.copyOf(starts, 2 * waiting);
     }
-    starts[waiting++] = sink.size();
+    starts[waiting++] = (char) sink.size();
     codec.writeComponents(row, sink);
-    if (sink.size() >= CHUNK_BYTES) {
+    if (sink.size() >= PackedChunk.MOST_BYTES) {
       close();
     }
     return true;
@@ -64,21 +67,36 @@ final class PackedRows<R extends Record> extends AbstractList<R>
   /** Ends the chunk that is being filled. */
   void close() {
     if (waiting > 0) {
-      add(new Chunk(sink.toBytes(), Arrays.copyOf(starts, waiting)));
+      add(PackedChunk.of(sink.toBytes(), Arrays.copyOf(starts, waiting)));
       sink = new ByteSink();
       waiting = 0;
     }
   }
 
-  private void add(Chunk chunk) {
+  private void add(PackedChunk chunk) {
     chunks.add(chunk);
-    before = Arrays.copyOf(before, before.length + 1);
-    before[before.length - 1] = before[before.length - 2] + chunk.starts().length;
+    int count = chunks.size();
+    if (before.length == count) {
+      before = Arrays.copyOf(before, 2 * count);
+    }
+    before[count] = before[count - 1] + chunk.records();
+    inMemory += chunk.isInMemory() ? chunk.length() : 0;
+    if (inMemory > MOST_IN_MEMORY) {
+      spill();
+    }
+  }
+
+  private void spill() {
+    if (file == null) {
+      file = new SpilledBytes();
+    }
+    chunks.replaceAll(chunk -> chunk.in(file));
+    inMemory = 0;
   }
 
   @Override
   public int size() {
-    return before[before.length - 1] + waiting;
+    return before[chunks.size()] + waiting;
   }
 
   @Override
@@ -86,14 +104,29 @@ final class PackedRows<R extends Record> extends AbstractList<R>
     if (waiting > 0) {
       close();
     }
-    int found = Arrays.binarySearch(before, index);
+    int found = Arrays.binarySearch(before, 0, chunks.size() + 1, index);
     int chunk = found >= 0 ? found : -found - 2;
     if (index < 0 || chunk >= chunks.size()) {
       throw new IndexOutOfBoundsException(index + " of " + size());
     }
-    Chunk here = chunks.get(chunk);
-    return kind.cast(
-        codec.readComponents(new ByteSource(here.bytes(), here.starts()[index - before[chunk]])));
+    return kind.cast(codec.readComponents(source(chunk, index - before[chunk])));
+  }
+
+  /** Who begins a chunk will read all of it; who asks for a record elsewhere, only that. */
+  private ByteSource source(int number, int record) {
+    PackedChunk chunk = chunks.get(number);
+    if (chunk.isInMemory()) {
+      return new ByteSource(chunk.bytes(), chunk.start(record));
+    }
+    Read read = last;
+    if (read == null || read.chunk() != number) {
+      if (record > 0) {
+        return new ByteSource(chunk.bytes(record));
+      }
+      read = new Read(number, chunk.bytes());
+      last = read;
+    }
+    return new ByteSource(read.bytes(), chunk.start(record));
   }
 
   private void writeObject(ObjectOutputStream out) throws IOException {
@@ -105,6 +138,7 @@ final class PackedRows<R extends Record> extends AbstractList<R>
     in.defaultReadObject();
     codec = new RecordCodec(kind);
     sink = new ByteSink();
-    starts = new int[16];
+    starts = new char[16];
+    inMemory = chunks.stream().filter(PackedChunk::isInMemory).mapToInt(PackedChunk::length).sum();
   }
 }

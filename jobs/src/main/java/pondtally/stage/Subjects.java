@@ -2,6 +2,7 @@ package pondtally.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import pondtally.analysis.AnalysisSettings;
 import pondtally.analysis.BenefitAnalysis;
@@ -63,7 +64,10 @@ record Subjects(
   private List<ResultTable> tests() {
     return List.of(
         RecordRows.table("group_tests", TestAnalysis.rows(tally().lives(), settings.groupsBelow())),
-        RecordRows.table("cumulative_incidence", IncidenceAnalysis.rows(tally().lives())));
+        many(
+            "cumulative_incidence",
+            IncidenceAnalysis.Row.class,
+            rows -> IncidenceAnalysis.rows(tally().lives(), rows)));
   }
 
   private List<ResultTable> money() {
@@ -80,8 +84,13 @@ record Subjects(
   private List<ResultTable> curves() {
     IntervalAnalysis intervals = outcome.models().intervals().with(outcome.second());
     return List.of(
-        RecordRows.table(
-            "survival_curves", both(SurvivalAnalysis.curves(tally().lives()), intervals.curves())),
+        many(
+            "survival_curves",
+            SurvivalAnalysis.CurveRow.class,
+            rows -> {
+              SurvivalAnalysis.curves(tally().lives(), rows);
+              intervals.curves(rows);
+            }),
         RecordRows.table(
             "survival_summary",
             both(SurvivalAnalysis.summaries(tally().lives(), settings), intervals.summaries())),
@@ -112,8 +121,19 @@ record Subjects(
         RecordRows.table("mean_life_differences", MeanLifeAnalysis.rows(tally().lives(), settings)),
         RecordRows.table("sample_size", SampleSizeAnalysis.rows(tally().lives(), below)),
         RecordRows.table("hazard_ratios", outcome.models().hazards().rows(outcome.second())),
-        RecordRows.table(
-            "repeat_failures", RepeatAnalysis.rows(tally().repeats(), outcome.second())));
+        many(
+            "repeat_failures",
+            RepeatAnalysis.Row.class,
+            rows -> RepeatAnalysis.rows(tally().repeats(), outcome.second(), rows)));
+  }
+
+  /** A table that has a row for many an age: it waits packed until it is written. */
+  private static <R extends Record> ResultTable many(
+      String name, Class<R> kind, Consumer<Consumer<R>> source) {
+    PackedRows<R> rows = new PackedRows<>(kind);
+    source.accept(rows::add);
+    rows.close();
+    return RecordRows.table(name, rows);
   }
 
   private List<ResultTable> failures() {

@@ -1,6 +1,7 @@
 package pondtally.table;
 
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.AbstractList;
 import java.util.ArrayList;
@@ -26,36 +27,77 @@ public final class RecordRows {
     if (records.isEmpty()) {
       return ResultTable.named(name).build();
     }
-    RecordComponent[] components = records.get(0).getClass().getRecordComponents();
-    check(spec, components);
-    int[] order = order(spec, records, components);
+    Method[] accessors = accessors(spec, records.get(0).getClass());
+    int[] order = order(spec, records, accessors);
     return ResultTable.of(
         spec,
         new AbstractList<>() {
           @Override
           public Object[] get(int index) {
-            return cells(spec, records.get(order[index]), components, components.length);
+            Record record = records.get(order == null ? index : order[index]);
+            return cells(spec, record, accessors, accessors.length);
           }
 
           @Override
           public int size() {
-            return order.length;
+            return records.size();
           }
         });
   }
 
-  /** Where each row of the table stands in the list. */
-  private static int[] order(
-      TableSpec spec, List<? extends Record> records, RecordComponent[] components) {
-    List<Object[]> keys = new ArrayList<>(records.size());
-    for (Record record : records) {
-      keys.add(cells(spec, record, components, spec.keyColumns()));
-    }
+  private static Method[] accessors(TableSpec spec, Class<? extends Record> kind) {
+    RecordComponent[] components = kind.getRecordComponents();
+    check(spec, components);
+    Method[] accessors =
+        Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new);
+    // Spares a look at who asks, for each cell.
+    Arrays.stream(accessors).forEach(accessor -> accessor.setAccessible(true));
+    return accessors;
+  }
+
+  /** Where each row of the table stands in the list; null: where it stands in the table. */
+  private static int[] order(TableSpec spec, List<? extends Record> records, Method[] accessors) {
     Comparator<Object[]> byKey = RowOrder.byKey(spec);
+    if (isInOrder(spec, records, accessors, byKey)) {
+      return null;
+    }
+    List<Object[]> keys = new ArrayList<>(records.size());
+    Object[] last = new Object[spec.keyColumns()];
+    for (Record record : records) {
+      Object[] key = cells(spec, record, accessors, spec.keyColumns());
+      share(key, last);
+      keys.add(key);
+      last = key;
+    }
     Integer[] order = new Integer[keys.size()];
     Arrays.setAll(order, i -> i);
     Arrays.sort(order, (a, b) -> byKey.compare(keys.get(a), keys.get(b)));
     return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
+  }
+
+  private static boolean isInOrder(
+      TableSpec spec,
+      List<? extends Record> records,
+      Method[] accessors,
+      Comparator<Object[]> byKey) {
+    Object[] last = null;
+    for (Record record : records) {
+      Object[] key = cells(spec, record, accessors, spec.keyColumns());
+      if (last != null && byKey.compare(last, key) > 0) {
+        return false;
+      }
+      last = key;
+    }
+    return true;
+  }
+
+  /** Puts the cells of the row before in the place of those that are equal to them. */
+  private static void share(Object[] key, Object[] before) {
+    for (int i = 0; i < key.length; i++) {
+      if (key[i] != null && key[i].equals(before[i])) {
+        key[i] = before[i];
+      }
+    }
   }
 
   private static void check(TableSpec spec, RecordComponent[] components) {
@@ -72,12 +114,11 @@ public final class RecordRows {
   }
 
   /** The first cells of a row. */
-  private static Object[] cells(
-      TableSpec spec, Record record, RecordComponent[] components, int count) {
+  private static Object[] cells(TableSpec spec, Record record, Method[] accessors, int count) {
     Object[] cells = new Object[count];
     try {
       for (int i = 0; i < count; i++) {
-        cells[i] = components[i].getAccessor().invoke(record);
+        cells[i] = accessors[i].invoke(record);
         CellText.check(spec.name(), spec.columns().get(i), cells[i]);
       }
     } catch (IllegalAccessException | InvocationTargetException e) {

@@ -42,6 +42,8 @@ record SimulatedFigures(
     FittedModels models = FittedModels.of(tally, settings);
     SecondPass second = SecondPass.of(tally, models);
     parts.forEach(second::add);
+    List<RepeatAnalysis.Row> repeats = new ArrayList<>();
+    RepeatAnalysis.rows(tally.repeats(), second, repeats::add);
     // Without limits an analysis has no rows.
     IntervalAnalysis intervals = resampled ? models.intervals().with(second) : models.intervals();
     return new SimulatedFigures(
@@ -54,9 +56,7 @@ record SimulatedFigures(
             .filter(row -> row.year().equals("all"))
             .filter(row -> row.group().equals("all") || row.grouping().equals("pipe"))
             .toList(),
-        RepeatAnalysis.rows(tally.repeats(), second).stream()
-            .filter(row -> row.group().equals("all"))
-            .toList());
+        repeats.stream().filter(row -> row.group().equals("all")).toList());
   }
 
   /** The tests alone. */

@@ -10,6 +10,7 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PackedRowsTest {
@@ -60,15 +61,38 @@ class PackedRowsTest {
     assertThrows(IndexOutOfBoundsException.class, () -> rows.get(-1));
   }
 
+  /** Enough for a file: 300,000 rows of some 45 bytes. */
+  @Test
+  void aLongListIsReadInAnyOrderAndByManyAtOnce() {
+    PackedRows<Row> rows = rows(0, 150_000);
+    rows.merge(rows(150_000, 300_000));
+    rows.add(row(300_000));
+    rows.close();
+    IntStream.rangeClosed(0, 300_000)
+        .parallel()
+        .map(i -> (int) (i * 7919L % 300_001))
+        .forEach(i -> assertEquals(row(i), rows.get(i)));
+    assertEquals(expected(300_001), rows);
+  }
+
+  @Test
+  void aLongListTravelsAsItIs() throws IOException, ClassNotFoundException {
+    assertEquals(expected(250_000), sent(rows(0, 250_000)));
+  }
+
   @Test
   void travelsAsItIs() throws IOException, ClassNotFoundException {
+    assertEquals(expected(30_000), sent(rows(0, 30_000)));
+  }
+
+  private static Object sent(PackedRows<Row> rows) throws IOException, ClassNotFoundException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(rows(0, 30_000));
+      out.writeObject(rows);
     }
     try (ObjectInputStream in =
         new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      assertEquals(expected(30_000), in.readObject());
+      return in.readObject();
     }
   }
 }

@@ -7,14 +7,14 @@ import java.lang.management.ManagementFactory;
 final class Heap {
 
   private static final long LEAST_BYTES = 2L << 30;
-  private static final double BYTES_PER_INPUT_BYTE = 2.5;
+  private static final long BYTES_PER_INPUT_BYTE = 2;
   private static final long BASE_BYTES = 1L << 30;
 
   private Heap() {}
 
   /** Bytes for an input of that size, within what the machine has. */
   static long forInput(long inputBytes, long machineBytes) {
-    long wanted = BASE_BYTES + (long) (BYTES_PER_INPUT_BYTE * inputBytes);
+    long wanted = BASE_BYTES + BYTES_PER_INPUT_BYTE * inputBytes;
     return Math.min(Math.max(wanted, LEAST_BYTES), most(machineBytes));
   }
 
