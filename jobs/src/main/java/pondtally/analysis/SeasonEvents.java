@@ -2,18 +2,16 @@ package pondtally.analysis;
 
 import java.util.Arrays;
 
-/** Visits, repairs and replacements of a cell's devices, and what they cost in each draw. */
+/** Visits, repairs and replacements of one device of a cell, and what they cost in each draw. */
 final class SeasonEvents {
 
   private final SeasonCell cell;
-  private final long count;
   private final SeasonCourse course;
   private final SeasonUnits units;
   private final int visits;
 
-  SeasonEvents(SeasonCell cell, long count, SeasonCourse course, SeasonUnits units) {
+  SeasonEvents(SeasonCell cell, SeasonCourse course, SeasonUnits units) {
     this.cell = cell;
-    this.count = count;
     this.course = course;
     this.units = units;
     this.visits = course.visits(cell, SeasonForecast.horizonDays());
@@ -33,9 +31,9 @@ final class SeasonEvents {
     for (int k = 0; k < visits; k++) {
       // A device that stands failed is mended for certain, but its failure is one of the past.
       double mended = cell.failed() && k == 0 ? 1 : found[k];
-      sums.addFound(years[k], draw, count, found[k]);
+      sums.addFound(years[k], draw, found[k]);
       if (usd != null) {
-        sums.addCost(years[k], draw, count * usd.mean(mended), count * usd.variance(mended));
+        sums.addCost(years[k], draw, usd.mean(mended), usd.variance(mended));
       }
       if (draw == 0) {
         addWork(years[k], mended, sums);
@@ -45,12 +43,8 @@ final class SeasonEvents {
 
   private void addWork(int year, double mended, SeasonSums sums) {
     double replaced = mended * units.replacedShare();
-    sums.addVisit(year, count);
-    sums.addWork(
-        year,
-        count * mended * (1 - units.replacedShare()),
-        count * replaced,
-        count * hours(mended));
+    sums.addVisit(year);
+    sums.addWork(year, mended * (1 - units.replacedShare()), replaced, hours(mended));
   }
 
   /**

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import pondtally.stats.CountMixture;
 
-/** Sums of one group over its cells: by year ahead, and by draw of the parameters. */
+/** Sums over devices: by year ahead, and by draw of the parameters. */
 final class SeasonSums {
 
   /** Years that are looked ahead. */
@@ -30,9 +30,9 @@ final class SeasonSums {
   private boolean hoursKnown = true;
   private boolean fitted = true;
 
-  void addDevices(long count, boolean standFailed) {
-    devices += count;
-    failed += standFailed ? count : 0;
+  void addDevice(boolean standsFailed) {
+    devices++;
+    failed += standsFailed ? 1 : 0;
   }
 
   void addUnits(SeasonFit fit, SeasonUnits units) {
@@ -47,15 +47,15 @@ final class SeasonSums {
     hoursKnown &= units.visit() != null && units.visit().hours() != null;
   }
 
-  /** A visit of {@code count} devices in a year (from 0). */
-  void addVisit(int year, long count) {
-    visits[year] += count;
+  /** A visit in a year (from 0). */
+  void addVisit(int year) {
+    visits[year]++;
   }
 
-  /** What a visit finds, in one draw: the chance of a new failure for each of so many devices. */
-  void addFound(int year, int draw, long count, double chance) {
-    failures[year][draw] += count * chance;
-    spread[year][draw] += count * chance * (1 - chance);
+  /** What a visit finds, in one draw: a new failure with some chance. */
+  void addFound(int year, int draw, double chance) {
+    failures[year][draw] += chance;
+    spread[year][draw] += chance * (1 - chance);
   }
 
   void addCost(int year, int draw, double meanUsd, double varianceUsd) {
@@ -69,30 +69,30 @@ final class SeasonSums {
     hours[year] += hoursTaken;
   }
 
-  /** Adds the sums of a part of the group. */
-  void merge(SeasonSums part) {
+  /** Adds other sums so many times. */
+  void add(long count, SeasonSums one) {
     for (int year = 0; year < YEARS; year++) {
-      merge(failures[year], part.failures[year]);
-      merge(spread[year], part.spread[year]);
-      merge(cost[year], part.cost[year]);
-      merge(costSpread[year], part.costSpread[year]);
+      add(count, one.failures[year], failures[year]);
+      add(count, one.spread[year], spread[year]);
+      add(count, one.cost[year], cost[year]);
+      add(count, one.costSpread[year], costSpread[year]);
     }
-    merge(visits, part.visits);
-    merge(hours, part.hours);
-    merge(repairs, part.repairs);
-    merge(replacements, part.replacements);
-    fits.addAll(part.fits);
-    borrowed.addAll(part.borrowed);
-    devices += part.devices;
-    failed += part.failed;
-    costKnown &= part.costKnown;
-    hoursKnown &= part.hoursKnown;
-    fitted &= part.fitted;
+    add(count, one.visits, visits);
+    add(count, one.hours, hours);
+    add(count, one.repairs, repairs);
+    add(count, one.replacements, replacements);
+    fits.addAll(one.fits);
+    borrowed.addAll(one.borrowed);
+    devices += count * one.devices;
+    failed += count * one.failed;
+    costKnown &= one.costKnown;
+    hoursKnown &= one.hoursKnown;
+    fitted &= one.fitted;
   }
 
-  private static void merge(double[] into, double[] more) {
+  private static void add(double count, double[] one, double[] into) {
     for (int i = 0; i < into.length; i++) {
-      into[i] += more[i];
+      into[i] += count * one[i];
     }
   }
 

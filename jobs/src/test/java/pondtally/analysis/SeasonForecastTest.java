@@ -92,13 +92,13 @@ class SeasonForecastTest {
     Arrays.fill(logScale, Math.log(1000));
     SeasonFit fit = new SeasonFit("all", shape, logScale);
     SeasonCourse course = new SeasonCourse(fit, 0.4, 180, 5 * 365.25);
-    SeasonCell cell = new SeasonCell("w", "p", 700, 800, 80, false);
+    SeasonCell cell = new SeasonCell(700, 800, 80, false);
     double[] found = course.found(cell, course.logAges(cell, 4), 0);
     // Known good 100 days before the cut, next visit after 80: 180 days, like each later interval.
     for (double chance : found) {
       assertEquals(1 - Math.exp(-0.18), chance, 1e-12);
     }
-    SeasonCell failed = new SeasonCell("w", "p", 0, 800, 1, true);
+    SeasonCell failed = new SeasonCell(0, 800, 1, true);
     double[] after = course.found(failed, course.logAges(failed, 3), 0);
     assertEquals(0, after[0]);
     assertEquals(1 - Math.exp(-0.18), after[1], 1e-12);
