@@ -2,9 +2,12 @@ package pondtally.analysis;
 
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import pondtally.history.DeviceHistory;
 import pondtally.history.SiteHistory;
@@ -20,7 +23,7 @@ public final class CompletenessTally implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final int asOf;
-  private final Map<String, Map<Integer, Counts>> counts = new HashMap<>();
+  private final Map<String, ByYear<Counts>> counts = new HashMap<>();
 
   public CompletenessTally(AnalysisSettings settings) {
     this.asOf = settings.rules().asOf();
@@ -50,29 +53,25 @@ public final class CompletenessTally implements Serializable {
     for (Install install : cluster.history().records().installs()) {
       counts(install.partner(), year(install.installedOn())).sent(install.installedOn());
     }
+    Map<String, Set<Integer>> yearsSeen = new HashMap<>();
     for (Visit visit : cluster.history().records().visits()) {
-      counts(visit.partner(), year(visit.visitedOn())).sent(visit.visitedOn());
+      int year = year(visit.visitedOn());
+      counts(visit.partner(), year).sent(visit.visitedOn());
+      yearsSeen.computeIfAbsent(visit.deviceId(), device -> new HashSet<>()).add(year);
     }
     for (SiteHistory site : cluster.history().sites()) {
       for (DeviceHistory device : site.devices()) {
-        addDevice(cluster, device);
+        addDevice(device, yearsSeen.getOrDefault(device.deviceId(), Set.of()));
       }
     }
   }
 
-  private void addDevice(ClusterView cluster, DeviceHistory device) {
+  private void addDevice(DeviceHistory device, Set<Integer> yearsSeen) {
     int last = device.endedOn() == null ? year(asOf) : year(Math.floorDiv(device.endedOn(), 2));
     for (int y = year(Math.floorDiv(device.entryOn(), 2)); y <= last; y++) {
       Counts c = counts(device.install().partner(), y);
       c.expected++;
-      int year = y;
-      boolean seen =
-          cluster.history().records().visits().stream()
-              .anyMatch(
-                  visit ->
-                      visit.deviceId().equals(device.deviceId())
-                          && year(visit.visitedOn()) == year);
-      c.seen += seen ? 1 : 0;
+      c.seen += yearsSeen.contains(y) ? 1 : 0;
     }
   }
 
@@ -81,9 +80,7 @@ public final class CompletenessTally implements Serializable {
   }
 
   private Counts counts(String partner, int year) {
-    return counts
-        .computeIfAbsent(partner, p -> new HashMap<>())
-        .computeIfAbsent(year, y -> new Counts());
+    return counts.computeIfAbsent(partner, p -> new ByYear<>()).of(year, Counts::new);
   }
 
   /** Adds what another tally counted. */
@@ -103,21 +100,13 @@ public final class CompletenessTally implements Serializable {
 
   /** The rows of the result table. */
   public List<Row> rows() {
-    return new TreeMap<>(counts)
-        .entrySet().stream()
-            .flatMap(
-                partner ->
-                    new TreeMap<>(partner.getValue())
-                        .entrySet().stream()
-                            .map(
-                                year ->
-                                    new Row(
-                                        partner.getKey(),
-                                        year.getKey(),
-                                        year.getValue().newest,
-                                        year.getValue().expected,
-                                        year.getValue().seen,
-                                        year.getValue().expected - year.getValue().seen)))
-            .toList();
+    List<Row> rows = new ArrayList<>();
+    new TreeMap<>(counts)
+        .forEach((partner, byYear) -> byYear.forEach((year, c) -> rows.add(row(partner, year, c))));
+    return rows;
+  }
+
+  private static Row row(String partner, int year, Counts c) {
+    return new Row(partner, year, c.newest, c.expected, c.seen, c.expected - c.seen);
   }
 }

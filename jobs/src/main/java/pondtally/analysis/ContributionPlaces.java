@@ -65,18 +65,17 @@ final class ContributionPlaces {
 
   private void pond(PondHistory pond, List<DeviceHistory> here) {
     SortedMap<Integer, Origin> measured = measured(pond);
-    Map<String, Years.Span> spans = new TreeMap<>();
-    Years.spans(settings.fiscalYears(), ClusterView.firstEntry(here), settings.endHalfDay())
-        .forEach(span -> spans.put(span.label(), span));
-    wetland
-        .sums(pond, here)
-        .forEach(
-            (year, sums) -> {
-              SortedMap<Integer, Origin> before = measured.headMap(spans.get(year).to());
-              Origin origin =
-                  before.isEmpty() ? site(pond).site().origin() : before.get(before.lastKey());
-              pond(pond, sums, origin, year);
-            });
+    ByYear<WetlandTally.Sums> own = wetland.sums(pond, here);
+    for (Years.Span span :
+        Years.spans(settings.fiscalYears(), ClusterView.firstEntry(here), settings.endHalfDay())) {
+      WetlandTally.Sums sums = own.get(span.year());
+      if (sums != null) {
+        SortedMap<Integer, Origin> before = measured.headMap(span.to());
+        Origin origin =
+            before.isEmpty() ? site(pond).site().origin() : before.get(before.lastKey());
+        pond(pond, sums, origin, span.label());
+      }
+    }
   }
 
   private void pond(PondHistory pond, WetlandTally.Sums sums, Origin origin, String year) {

@@ -62,14 +62,14 @@ final class ContributionTimes {
         .byYear(exposed, List.of())
         .forEach(
             (year, counts) -> {
-              if (!year.equals(RateTally.ALL_YEARS)) {
+              if (year != Years.WHOLE) {
                 sink.device(
                     ContributionSubject.DEVICE_YEARS,
                     device,
                     keys,
                     counts.deviceYears(),
                     life.design().origin(),
-                    year,
+                    Years.label(year),
                     null);
               }
             });
@@ -81,7 +81,7 @@ final class ContributionTimes {
             keys,
             1,
             foundBy(device, failure),
-            rates.yearOf(failure),
+            Years.label(rates.yearOf(failure)),
             failure.cause().code());
       }
     }

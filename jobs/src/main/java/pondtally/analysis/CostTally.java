@@ -1,9 +1,9 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,7 +22,7 @@ public final class CostTally implements Serializable {
   private static final long serialVersionUID = 1;
 
   private final AnalysisSettings settings;
-  private final Map<GroupKey, Map<String, Sums>> sums = new HashMap<>();
+  private final Map<GroupKey, ByYear<Sums>> sums = new HashMap<>();
 
   public CostTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -61,21 +61,38 @@ public final class CostTally implements Serializable {
   /** Adds the costs of a cluster. */
   public void add(ClusterView cluster) {
     for (ClusterView.Subset subset : cluster.subsets()) {
-      Map<String, Sums> own = sums(cluster, subset.devices());
+      ByYear<Sums> own = sums(cluster, subset.devices());
       for (GroupKey key : subset.keys()) {
-        Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
-        own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
+        merge(key, own);
       }
     }
   }
 
-  private Map<String, Sums> sums(ClusterView cluster, List<DeviceHistory> devices) {
-    Map<String, Sums> own = new LinkedHashMap<>();
+  private ByYear<Sums> sums(ClusterView cluster, List<DeviceHistory> devices) {
+    ByYear<Sums> own = new ByYear<>();
+    FiscalYears years = settings.fiscalYears();
     int start = 2 * firstDay(cluster, devices);
-    for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
-      Sums s = new Sums();
-      addSpan(s, cluster, devices, span);
-      own.put(span.label(), s);
+    for (Years.Span span : Years.spans(years, start, settings.endHalfDay())) {
+      addSpan(own.of(span.year(), Sums::new), cluster, devices, span);
+    }
+    Sums whole = own.get(Years.WHOLE);
+    for (DeviceHistory device : devices) {
+      DeviceCost cost = cluster.costOf(device);
+      for (CostLine line : cost.lines()) {
+        if (2L * line.day() < settings.endHalfDay()) {
+          addLine(whole, line);
+          addLine(own.get(years.of(line.day())), line);
+        }
+      }
+      for (DeviceCost.DatedHours hours : cost.volunteerHours()) {
+        if (2L * hours.day() < settings.endHalfDay()) {
+          whole.volunteerHours.add(hours.hours());
+          Sums year = own.get(years.of(hours.day()));
+          if (year != null) {
+            year.volunteerHours.add(hours.hours());
+          }
+        }
+      }
     }
     return own;
   }
@@ -96,21 +113,10 @@ public final class CostTally implements Serializable {
       Sums sums, ClusterView cluster, List<DeviceHistory> devices, Years.Span span) {
     Set<String> sites = new HashSet<>();
     for (DeviceHistory device : devices) {
-      DeviceCost cost = cluster.costOf(device);
       if (inService(device, span)) {
         sites.add(device.siteId());
         sums.devices++;
-        sums.costed += cost.built() ? 1 : 0;
-      }
-      for (CostLine line : cost.lines()) {
-        if (within(line.day(), span)) {
-          addLine(sums, line);
-        }
-      }
-      for (DeviceCost.DatedHours hours : cost.volunteerHours()) {
-        if (within(hours.day(), span)) {
-          sums.volunteerHours.add(hours.hours());
-        }
+        sums.costed += cluster.costOf(device).built() ? 1 : 0;
       }
     }
     sums.sites += sites.size();
@@ -119,10 +125,6 @@ public final class CostTally implements Serializable {
   private static boolean inService(DeviceHistory device, Years.Span span) {
     return 2 * device.install().installedOn() < span.to()
         && (device.endedOn() == null || device.endedOn() >= span.from());
-  }
-
-  private static boolean within(int day, Years.Span span) {
-    return 2L * day >= span.from() && 2L * day < span.to();
   }
 
   private static void addLine(Sums sums, CostLine line) {
@@ -144,14 +146,14 @@ public final class CostTally implements Serializable {
     }
   }
 
-  private Sums sums(GroupKey key, String year) {
-    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
+  private void merge(GroupKey key, ByYear<Sums> more) {
+    ByYear<Sums> own = sums.computeIfAbsent(key, k -> new ByYear<>());
+    more.forEach((year, sums) -> own.of(year, Sums::new).merge(sums));
   }
 
   /** Adds what another tally summed. */
   public void merge(CostTally other) {
-    other.sums.forEach(
-        (key, byYear) -> byYear.forEach((year, more) -> sums(key, year).merge(more)));
+    other.sums.forEach(this::merge);
   }
 
   /** One row of the result table {@code costs}. */
@@ -187,16 +189,12 @@ public final class CostTally implements Serializable {
    * The rows of the result table; sums are empty where no device of the group has a recorded cost.
    */
   public List<Row> rows(EstimatedCosts estimated) {
-    return new TreeMap<>(sums)
-        .entrySet().stream()
-            .flatMap(
-                group ->
-                    new TreeMap<>(group.getValue())
-                        .entrySet().stream()
-                            .map(
-                                year ->
-                                    row(group.getKey(), year.getKey(), year.getValue(), estimated)))
-            .toList();
+    List<Row> rows = new ArrayList<>();
+    new TreeMap<>(sums)
+        .forEach(
+            (key, byYear) ->
+                byYear.forEach((year, s) -> rows.add(row(key, Years.label(year), s, estimated))));
+    return rows;
   }
 
   private Row row(GroupKey key, String year, Sums s, EstimatedCosts estimated) {

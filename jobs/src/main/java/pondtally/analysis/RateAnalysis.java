@@ -56,15 +56,15 @@ public final class RateAnalysis {
   }
 
   private static WatershedComparison comparison(
-      GroupKey key, String year, Map<String, WatershedComparison> watersheds) {
-    return key.grouping() == Grouping.WATERSHED && year.equals(RateTally.ALL_YEARS)
+      GroupKey key, int year, Map<String, WatershedComparison> watersheds) {
+    return key.grouping() == Grouping.WATERSHED && year == Years.WHOLE
         ? watersheds.get(key.group())
         : null;
   }
 
   private static Row row(
       GroupKey key,
-      String year,
+      int year,
       RateTally.Counts counts,
       WatershedComparison watershed,
       AnalysisSettings settings) {
@@ -76,7 +76,7 @@ public final class RateAnalysis {
     return new Row(
         key.grouping().code(),
         key.group(),
-        year,
+        Years.label(year),
         counts.devices(),
         counts.failures(),
         years,

@@ -27,11 +27,8 @@ public final class RateTally implements Serializable {
 
   private static final long serialVersionUID = 1;
 
-  /** Year label of the whole record. */
-  public static final String ALL_YEARS = "all";
-
   private final FiscalYears years;
-  private final Map<GroupKey, Map<String, Counts>> counts = new HashMap<>();
+  private final Map<GroupKey, ByYear<Counts>> counts = new HashMap<>();
   private final Map<GroupKey, SortedMap<Cause, Long>> causes = new HashMap<>();
   private final Map<String, Map<String, CountedLives>> agesByWatershedAndPipe = new HashMap<>();
 
@@ -76,18 +73,20 @@ public final class RateTally implements Serializable {
   }
 
   private void addDevice(ClusterView cluster, DeviceHistory device) {
-    Set<String> yearsSeen = new HashSet<>();
+    Set<Integer> yearsSeen = new HashSet<>();
     for (Life life : device.lives()) {
       Stretches exposed = device.exposure(life);
-      List<Failure> failures =
-          device.failures().stream().filter(failure -> failure.life() == life.number()).toList();
+      List<Failure> failures = device.failures(life);
       if (exposed.isEmpty() && failures.isEmpty()) {
         continue;
       }
       List<GroupKey> keys = cluster.groupsOf(device, life);
-      byYear(exposed, failures)
-          .forEach((year, own) -> addYear(keys, year, own, yearsSeen.add(year)));
+      ByYear<Counts> own = byYear(exposed, failures);
+      // A device is one device in each year, in the groups of its first life there, so that devices
+      // add up.
+      own.forEach((year, counts) -> counts.devices = yearsSeen.add(year) ? 1 : 0);
       for (GroupKey key : keys) {
+        merge(key, own);
         for (Failure failure : failures) {
           causes.computeIfAbsent(key, k -> new TreeMap<>()).merge(failure.cause(), 1L, Long::sum);
         }
@@ -96,45 +95,30 @@ public final class RateTally implements Serializable {
     }
   }
 
-  /**
-   * A device is one device in each year, in the groups of its first life there, so that devices add
-   * up.
-   */
-  private void addYear(List<GroupKey> keys, String year, Counts own, boolean isFirst) {
-    for (GroupKey key : keys) {
-      Counts counts = count(key, year);
-      counts.merge(own);
-      counts.devices += isFirst ? 1 : 0;
-    }
-  }
-
   /** Time and failures of one life, in all and by fiscal year. */
-  Map<String, Counts> byYear(Stretches exposed, List<Failure> failures) {
-    Map<String, Counts> byYear = new HashMap<>();
-    of(byYear, ALL_YEARS).exposureHalfDays = exposed.halfDays();
-    of(byYear, ALL_YEARS).failures = failures.size();
+  ByYear<Counts> byYear(Stretches exposed, List<Failure> failures) {
+    ByYear<Counts> byYear = new ByYear<>();
+    Counts whole = byYear.of(Years.WHOLE, Counts::new);
+    whole.exposureHalfDays = exposed.halfDays();
+    whole.failures = failures.size();
     for (Stretch stretch : exposed.list()) {
       int from = stretch.from();
       while (from < stretch.to()) {
         int year = years.of(from / 2);
         int to = Math.min(stretch.to(), 2 * years.firstDay(year + 1));
-        of(byYear, Years.label(year)).exposureHalfDays += (long) to - from;
+        byYear.of(year, Counts::new).exposureHalfDays += (long) to - from;
         from = to;
       }
     }
     for (Failure failure : failures) {
-      of(byYear, yearOf(failure)).failures++;
+      byYear.of(yearOf(failure), Counts::new).failures++;
     }
     return byYear;
   }
 
   /** The fiscal year that a failure counts in. */
-  String yearOf(Failure failure) {
-    return Years.label(years.of(failure.midpoint() / 2));
-  }
-
-  private static Counts of(Map<String, Counts> byYear, String year) {
-    return byYear.computeIfAbsent(year, y -> new Counts());
+  int yearOf(Failure failure) {
+    return years.of(failure.midpoint() / 2);
   }
 
   private void addAges(List<GroupKey> keys, Life life, Stretches exposed, List<Failure> failures) {
@@ -143,7 +127,10 @@ public final class RateTally implements Serializable {
             .computeIfAbsent(group(keys, Grouping.WATERSHED), k -> new HashMap<>())
             .computeIfAbsent(group(keys, Grouping.PIPE), k -> CountedLives.ofOneKind());
     for (Stretch stretch : exposed.list()) {
-      boolean failed = failures.stream().anyMatch(failure -> failure.midpoint() == stretch.to());
+      boolean failed = false;
+      for (Failure failure : failures) {
+        failed |= failure.midpoint() == stretch.to();
+      }
       ages.add(
           (stretch.from() - life.openedOn()) / 2.0,
           (stretch.to() - life.openedOn()) / 2.0,
@@ -160,16 +147,14 @@ public final class RateTally implements Serializable {
     throw new IllegalStateException("no group by " + grouping);
   }
 
-  private Counts count(GroupKey key, String year) {
-    return counts
-        .computeIfAbsent(key, k -> new HashMap<>())
-        .computeIfAbsent(year, y -> new Counts());
+  private void merge(GroupKey key, ByYear<Counts> more) {
+    ByYear<Counts> own = counts.computeIfAbsent(key, k -> new ByYear<>());
+    more.forEach((year, counted) -> own.of(year, Counts::new).merge(counted));
   }
 
   /** Adds what another tally counted. */
   public void merge(RateTally other) {
-    other.counts.forEach(
-        (key, byYear) -> byYear.forEach((year, count) -> count(key, year).merge(count)));
+    other.counts.forEach(this::merge);
     other.causes.forEach(
         (key, byCause) ->
             byCause.forEach(
@@ -186,13 +171,13 @@ public final class RateTally implements Serializable {
   }
 
   /** Counts by group and year. */
-  public SortedMap<GroupKey, SortedMap<String, Counts>> counts() {
-    return sorted(counts);
+  SortedMap<GroupKey, ByYear<Counts>> counts() {
+    return new TreeMap<>(counts);
   }
 
   /** Counts of a group that has any, over the whole record. */
   Counts whole(GroupKey key) {
-    return counts.get(key).get(ALL_YEARS);
+    return counts.get(key).get(Years.WHOLE);
   }
 
   /** Failures by group and cause. */

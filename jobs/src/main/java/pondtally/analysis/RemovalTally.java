@@ -28,7 +28,7 @@ public final class RemovalTally implements Serializable {
   public static final String NO_EVIDENCE = "none given";
 
   private final AnalysisSettings settings;
-  private final Map<GroupKey, Map<Integer, Sums>> sums = new HashMap<>();
+  private final Map<GroupKey, ByYear<Sums>> sums = new HashMap<>();
 
   public RemovalTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -122,11 +122,15 @@ public final class RemovalTally implements Serializable {
     int end = settings.endHalfDay();
     int firstYear = LocalDate.ofEpochDay(Math.floorDiv(entry, 2)).getYear();
     int lastYear = LocalDate.ofEpochDay(Math.floorDiv(end - 1, 2)).getYear();
+    List<ByYear<Sums>> groups = new ArrayList<>(keys.size());
+    for (GroupKey key : keys) {
+      groups.add(sums(key));
+    }
     for (int year = firstYear; year <= lastYear; year++) {
       Removal report = reports.get(year);
       Double avoided = avoided(site, devices, entry, year, report, settings);
-      for (GroupKey key : keys) {
-        addYear(sums(key, year), avoided, report);
+      for (ByYear<Sums> group : groups) {
+        addYear(group.of(year, Sums::new), avoided, report);
       }
     }
   }
@@ -178,26 +182,24 @@ public final class RemovalTally implements Serializable {
     return before * functional / length - report.removals() * afterEntry / length;
   }
 
-  private Sums sums(GroupKey key, int year) {
-    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
+  private ByYear<Sums> sums(GroupKey key) {
+    return sums.computeIfAbsent(key, k -> new ByYear<>());
   }
 
   /** Adds what another tally summed. */
   public void merge(RemovalTally other) {
     other.sums.forEach(
-        (key, byYear) -> byYear.forEach((year, more) -> sums(key, year).merge(more)));
+        (key, byYear) -> {
+          ByYear<Sums> own = sums(key);
+          byYear.forEach((year, more) -> own.of(year, Sums::new).merge(more));
+        });
   }
 
   /** Sum of removals avoided in a group over all years; null where none could be computed. */
   public Double avoidedInAll(GroupKey key) {
-    Map<Integer, Sums> byYear = sums.getOrDefault(key, Map.of());
-    ExactSum total = new ExactSum();
-    long sites = 0;
-    for (Sums s : byYear.values()) {
-      total.merge(s.avoided);
-      sites += s.sites;
-    }
-    return sites > 0 ? total.result() : null;
+    Sums all = new Sums();
+    sums.getOrDefault(key, new ByYear<>()).forEach((year, s) -> all.merge(s));
+    return all.sites > 0 ? all.avoided.result() : null;
   }
 
   /** One row of the result table {@code removals_avoided}. */
@@ -219,9 +221,7 @@ public final class RemovalTally implements Serializable {
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     new TreeMap<>(sums)
-        .forEach(
-            (key, byYear) ->
-                new TreeMap<>(byYear).forEach((year, s) -> addRows(rows, key, year, s)));
+        .forEach((key, byYear) -> byYear.forEach((year, s) -> addRows(rows, key, year, s)));
     return rows;
   }
 

@@ -1,9 +1,9 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,7 +27,7 @@ public final class WetlandTally implements Serializable {
   private static final double DAYS_PER_YEAR = 365.25;
 
   private final AnalysisSettings settings;
-  private final Map<GroupKey, Map<String, Sums>> sums = new HashMap<>();
+  private final Map<GroupKey, ByYear<Sums>> sums = new HashMap<>();
 
   public WetlandTally(AnalysisSettings settings) {
     this.settings = settings;
@@ -83,25 +83,22 @@ public final class WetlandTally implements Serializable {
   public void add(ClusterView cluster) {
     for (PondHistory pond : cluster.history().ponds()) {
       for (ClusterView.Subset subset : ClusterView.subsets(PondGroups.of(cluster, pond))) {
-        Map<String, Sums> own = sums(pond, subset.devices());
+        ByYear<Sums> own = sums(pond, subset.devices());
         for (GroupKey key : subset.keys()) {
-          Map<String, Sums> byYear = sums.computeIfAbsent(key, k -> new HashMap<>());
-          own.forEach((year, more) -> byYear.computeIfAbsent(year, y -> new Sums()).merge(more));
+          merge(key, own);
         }
       }
     }
   }
 
   /** What one pond adds in each year from the first entry of {@code devices} there. */
-  Map<String, Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
-    Map<String, Sums> own = new LinkedHashMap<>();
+  ByYear<Sums> sums(PondHistory pond, List<DeviceHistory> devices) {
+    ByYear<Sums> own = new ByYear<>();
     int start = ClusterView.firstEntry(devices);
     Stretches functional = ClusterView.functional(devices);
     for (Years.Span span : Years.spans(settings.fiscalYears(), start, settings.endHalfDay())) {
       if (start < span.to()) {
-        Sums s = new Sums();
-        addSpan(s, pond, devices, functional, span);
-        own.put(span.label(), s);
+        addSpan(own.of(span.year(), Sums::new), pond, devices, functional, span);
       }
     }
     return own;
@@ -141,14 +138,14 @@ public final class WetlandTally implements Serializable {
     s.extrapolated.add(pond.area().acreDaysExtrapolated(functional) / DAYS_PER_YEAR);
   }
 
-  private Sums sums(GroupKey key, String year) {
-    return sums.computeIfAbsent(key, k -> new HashMap<>()).computeIfAbsent(year, y -> new Sums());
+  private void merge(GroupKey key, ByYear<Sums> more) {
+    ByYear<Sums> own = sums.computeIfAbsent(key, k -> new ByYear<>());
+    more.forEach((year, sums) -> own.of(year, Sums::new).merge(sums));
   }
 
   /** Adds what another tally summed. */
   public void merge(WetlandTally other) {
-    other.sums.forEach(
-        (key, byYear) -> byYear.forEach((year, more) -> sums(key, year).merge(more)));
+    other.sums.forEach(this::merge);
   }
 
   /** One row of the result table {@code wetland}. */
@@ -169,22 +166,18 @@ public final class WetlandTally implements Serializable {
 
   /** The rows of the result table; areas are empty where no pond of the group was measured. */
   public List<Row> rows() {
-    return new TreeMap<>(sums)
-        .entrySet().stream()
-            .flatMap(
-                group ->
-                    new TreeMap<>(group.getValue())
-                        .entrySet().stream()
-                            .map(year -> row(group.getKey(), year.getKey(), year.getValue())))
-            .toList();
+    List<Row> rows = new ArrayList<>();
+    new TreeMap<>(sums)
+        .forEach((key, byYear) -> byYear.forEach((year, s) -> rows.add(row(key, year, s))));
+    return rows;
   }
 
-  private static Row row(GroupKey key, String year, Sums s) {
+  private static Row row(GroupKey key, int year, Sums s) {
     boolean known = s.ponds > 0;
     return new Row(
         key.grouping().code(),
         key.group(),
-        year,
+        Years.label(year),
         s.sites,
         s.sitesMeasured,
         s.ponds,

@@ -12,15 +12,24 @@ final class Years {
   /** Label of the whole record. */
   static final String ALL = "all";
 
+  /** Stands for the whole record among years. */
+  static final int WHOLE = Integer.MIN_VALUE;
+
   /** Days in a year of age or exposure. */
   static final double DAYS = 365.25;
 
   /**
    * One row's time, [from, to), half days since 1970-01-01.
    *
-   * @param label the year, or {@link #ALL}
+   * @param year the year, or {@link #WHOLE}
    */
-  record Span(String label, int from, int to) {}
+  record Span(int year, int from, int to) {
+
+    /** As written in result tables. */
+    String label() {
+      return Years.label(year);
+    }
+  }
 
   private Years() {}
 
@@ -30,8 +39,11 @@ final class Years {
           .mapToObj(Integer::toString)
           .toArray(String[]::new);
 
-  /** A year as written in result tables; one and the same text for usual years. */
+  /** A year, or the whole record, as written in result tables; one text for usual years. */
   static String label(int year) {
+    if (year == WHOLE) {
+      return ALL;
+    }
     int i = year - FIRST_LABEL;
     return i >= 0 && i < LABELS.length ? LABELS[i] : Integer.toString(year);
   }
@@ -42,14 +54,13 @@ final class Years {
    */
   static List<Span> spans(FiscalYears years, int start, int end) {
     List<Span> spans = new ArrayList<>();
-    spans.add(new Span(ALL, Integer.MIN_VALUE, end));
+    spans.add(new Span(WHOLE, Integer.MIN_VALUE, end));
     if (start >= end) {
       return spans;
     }
     for (int year = years.of(Math.floorDiv(start, 2)); 2 * years.firstDay(year) < end; year++) {
       spans.add(
-          new Span(
-              label(year), 2 * years.firstDay(year), Math.min(end, 2 * years.firstDay(year + 1))));
+          new Span(year, 2 * years.firstDay(year), Math.min(end, 2 * years.firstDay(year + 1))));
     }
     return spans;
   }

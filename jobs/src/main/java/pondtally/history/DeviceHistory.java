@@ -1,6 +1,7 @@
 package pondtally.history;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import pondtally.record.Install;
 import pondtally.record.RetiredReason;
@@ -62,8 +63,18 @@ public record DeviceHistory(
    * of retirement, and every failure has some.
    */
   public Stretches exposure(Life life) {
-    List<Failure> own = failures.stream().filter(f -> f.life() == life.number()).toList();
-    return FunctionRule.functional(life.followUp(), own);
+    return FunctionRule.functional(life.followUp(), failures(life));
+  }
+
+  /** Failures in one of its lives, in order. */
+  public List<Failure> failures(Life life) {
+    List<Failure> own = new ArrayList<>();
+    for (Failure failure : failures) {
+      if (failure.life() == life.number()) {
+        own.add(failure);
+      }
+    }
+    return own;
   }
 
   /** Time at risk of failure over all its lives. */

@@ -19,6 +19,10 @@ public final class ExactSum implements Serializable {
   private static final long serialVersionUID = 1;
   private static final double UNITS = 0x1p60;
   private static final double LARGEST = 0x1p65;
+  private static final int WORD = 64;
+
+  /** More than the 53 that a double holds and the one by which it is rounded. */
+  private static final int KEPT_BITS = 62;
 
   private long high;
   private long low;
@@ -67,7 +71,9 @@ public final class ExactSum implements Serializable {
 
   /** Adds what another has summed; the other stays as it is. Returns this. */
   public ExactSum merge(ExactSum other) {
-    addParts(other.high, other.low);
+    if ((other.high | other.low) != 0) {
+      addParts(other.high, other.low);
+    }
     return this;
   }
 
@@ -104,9 +110,24 @@ public final class ExactSum implements Serializable {
     if (high == low >> 63) {
       return low / UNITS;
     }
-    BigInteger units =
-        BigInteger.valueOf(high).shiftLeft(64).add(new BigInteger(Long.toUnsignedString(low)));
-    return units.doubleValue() / UNITS;
+    long sizeLow = high < 0 ? -low : low;
+    long sizeHigh = high < 0 ? ~high + (low == 0 ? 1 : 0) : high;
+    int bits = WORD + WORD - leadingZeros(sizeHigh, sizeLow);
+    // The leading bits of the size; the last of them tells whether anything was cut off, so that
+    // the double is rounded as from all of them.
+    int shift = bits - KEPT_BITS;
+    long kept =
+        shift < WORD ? sizeHigh << (WORD - shift) | sizeLow >>> shift : sizeHigh >>> (shift - WORD);
+    double size = kept | (trailingZeros(sizeHigh, sizeLow) < shift ? 1 : 0);
+    return Math.scalb(high < 0 ? -size : size, shift - FRACTION_BITS);
+  }
+
+  private static int leadingZeros(long high, long low) {
+    return high == 0 ? WORD + Long.numberOfLeadingZeros(low) : Long.numberOfLeadingZeros(high);
+  }
+
+  private static int trailingZeros(long high, long low) {
+    return low == 0 ? WORD + Long.numberOfTrailingZeros(high) : Long.numberOfTrailingZeros(low);
   }
 
   /** Whether two sums are equal to the last unit. */

@@ -83,4 +83,18 @@ class ExactSumTest {
     }
     return values;
   }
+
+  @Test
+  void everyTotalIsReadAsTheNearestDouble() {
+    Random random = new Random(5);
+    for (int i = 0; i < 200_000; i++) {
+      long high = random.nextLong() >> random.nextInt(64);
+      // Runs of zeros and ones lie on and beside the middle between two doubles.
+      long low = i % 2 == 0 ? random.nextLong() : random.nextLong() >> 63 << random.nextInt(64);
+      low += random.nextInt(3) - 1;
+      BigInteger units =
+          BigInteger.valueOf(high).shiftLeft(64).add(new BigInteger(Long.toUnsignedString(low)));
+      assertEquals(units.doubleValue() / 0x1p60, ExactSum.toDouble(high, low), units::toString);
+    }
+  }
 }
