@@ -1,14 +1,15 @@
 package pondtally.analysis;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import pondtally.analysis.CostLine.Stage;
 import pondtally.history.DeviceHistory;
 import pondtally.history.Failure;
+import pondtally.history.Life;
 import pondtally.history.SiteHistory;
 import pondtally.record.Install;
 import pondtally.record.Visit;
@@ -28,12 +29,15 @@ final class BenefitCluster {
   private BenefitCluster(ClusterView cluster, AnalysisSettings settings) {
     this.settings = settings;
     this.damage = DamageRules.yearlyUsd(cluster);
-    Map<String, List<Visit>> visits =
-        cluster.history().records().visits().stream()
-            .collect(Collectors.groupingBy(Visit::deviceId));
+    Map<String, List<Visit>> visits = new HashMap<>();
+    for (Visit visit : cluster.history().records().visits()) {
+      visits.computeIfAbsent(visit.deviceId(), d -> new ArrayList<>()).add(visit);
+    }
     for (SiteHistory site : cluster.history().sites()) {
-      if (!site.devices().stream().allMatch(d -> costKnown(cluster.costOf(d)))) {
-        uncosted.add(site.site().siteId());
+      for (DeviceHistory device : site.devices()) {
+        if (!costKnown(cluster.costOf(device))) {
+          uncosted.add(site.site().siteId());
+        }
       }
       Map<String, Double> years = DamageShare.functionalYears(site.devices());
       for (DeviceHistory device : site.devices()) {
@@ -69,26 +73,43 @@ final class BenefitCluster {
   /** The sum over some of its devices. */
   BenefitAmounts sum(List<DeviceHistory> devices) {
     BenefitAmounts sum = new BenefitAmounts();
-    devices.forEach(device -> sum.add(byDevice.get(device.deviceId())));
+    for (DeviceHistory device : devices) {
+      sum.add(byDevice.get(device.deviceId()));
+    }
     return sum;
   }
 
   private static boolean costKnown(DeviceCost cost) {
-    return cost.built() && cost.lines().stream().allMatch(line -> line.realUsd() != null);
+    return cost.built() && known(cost.lines());
+  }
+
+  private static boolean known(List<CostLine> lines) {
+    for (CostLine line : lines) {
+      if (line.realUsd() == null) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void addToDate(String siteId, DeviceCost cost, double years, BenefitAmounts into) {
     if (counts(siteId)) {
-      cost.lines().forEach(line -> into.add(BenefitMeasure.COST_USD, line.realUsd()));
+      for (CostLine line : cost.lines()) {
+        into.add(BenefitMeasure.COST_USD, line.realUsd());
+      }
       into.add(BenefitMeasure.BENEFIT_USD, damage.get(siteId) * years);
       into.add(BenefitMeasure.SITE_YEARS, years);
     }
   }
 
   private void addBuild(Install install, DeviceCost cost, BenefitAmounts into) {
-    List<CostLine> build =
-        cost.lines().stream().filter(line -> line.stage() == Stage.BUILD).toList();
-    if (build.isEmpty() || build.stream().anyMatch(line -> line.realUsd() == null)) {
+    List<CostLine> build = new ArrayList<>();
+    for (CostLine line : cost.lines()) {
+      if (line.stage() == Stage.BUILD) {
+        build.add(line);
+      }
+    }
+    if (build.isEmpty() || !known(build)) {
       return;
     }
     into.add(BenefitMeasure.BUILDS, 1);
@@ -105,9 +126,10 @@ final class BenefitCluster {
   private static void addRestarts(DeviceHistory device, BenefitAmounts into) {
     for (Failure failure : device.failures()) {
       if (failure.restartedOn() != null) {
-        boolean replaced =
-            device.lives().stream()
-                .anyMatch(life -> life.number() > 0 && life.openedOn() == failure.restartedOn());
+        boolean replaced = false;
+        for (Life life : device.lives()) {
+          replaced |= life.number() > 0 && life.openedOn() == failure.restartedOn();
+        }
         into.add(replaced ? BenefitMeasure.REPLACED : BenefitMeasure.REPAIRED, 1);
       }
     }

@@ -140,7 +140,7 @@ final class BenefitEvents {
     Event own = byVisit.get(line.origin());
     if (own != null) {
       own.add(line);
-    } else if (visits.stream().noneMatch(visit -> visit.origin().equals(line.origin()))) {
+    } else if (!isOf(visits, line)) {
       Event event = eventFor(line.day());
       if (event != null) {
         event.add(line);
@@ -148,6 +148,15 @@ final class BenefitEvents {
         into.add(BenefitMeasure.VISIT_USD, line.realUsd());
       }
     }
+  }
+
+  private static boolean isOf(List<Visit> visits, CostLine line) {
+    for (Visit visit : visits) {
+      if (visit.origin().equals(line.origin())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The repair or replacement that something bought on a day was for; null where there is none. */

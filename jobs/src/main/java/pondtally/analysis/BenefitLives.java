@@ -3,6 +3,7 @@ package pondtally.analysis;
 import java.io.Serializable;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pondtally.analysis.GroupKey.Grouping;
@@ -34,14 +35,14 @@ final class BenefitLives implements Serializable {
       for (DeviceHistory device : site.devices()) {
         for (Life life : device.lives()) {
           if (life.followed()) {
-            add(cluster.groups(), site, life);
+            add(cluster.groupsOf(device, life), life);
           }
         }
       }
     }
   }
 
-  private void add(Groups groups, SiteHistory site, Life life) {
+  private void add(List<GroupKey> groups, Life life) {
     double entry = life.entryAge() / 2.0;
     double left = life.knownGoodAge() / 2.0;
     double right = life.failed() ? life.foundAge() / 2.0 : Double.POSITIVE_INFINITY;
@@ -52,7 +53,7 @@ final class BenefitLives implements Serializable {
     if (left == right && left <= entry) {
       return;
     }
-    for (GroupKey key : groups.of(life.design(), site.site(), life.openedOn() / 2)) {
+    for (GroupKey key : groups) {
       if (GROUPINGS.contains(key.grouping())) {
         counts.computeIfAbsent(key, k -> IntervalCounts.empty()).add(entry, left, right, 1);
       }

@@ -1,5 +1,7 @@
 package pondtally.analysis;
 
+import java.util.List;
+
 /** What is added up over devices for benefit against cost. Dollars are of the base year. */
 enum BenefitMeasure {
   /** Everything spent on devices of sites that count, up to the data cut. */
@@ -42,6 +44,9 @@ enum BenefitMeasure {
   /** Failures ended by repair, and by replacement. */
   REPAIRED(false),
   REPLACED(false);
+
+  /** All of them; asking for them anew makes a copy each time. */
+  static final List<BenefitMeasure> ALL = List.of(values());
 
   private final boolean resampled;
 

@@ -11,10 +11,10 @@ final class BenefitSums implements Serializable {
 
   private static final long serialVersionUID = 1;
   private static final double MILLION = 1e6;
-  private static final BenefitMeasure[] MEASURES = BenefitMeasure.values();
+  private static final int MEASURES = BenefitMeasure.ALL.size();
 
-  private final ExactSum[] totals = new ExactSum[BenefitMeasure.values().length];
-  private final long[][] draws = new long[BenefitMeasure.values().length][];
+  private final ExactSum[] totals = new ExactSum[MEASURES];
+  private final long[][] draws = new long[MEASURES][];
   private final BenefitMoments moments = new BenefitMoments();
   private long sites;
   private long withoutDamage;
@@ -25,7 +25,7 @@ final class BenefitSums implements Serializable {
   private int firstInstall = Integer.MAX_VALUE;
 
   BenefitSums(int resamples) {
-    for (BenefitMeasure measure : BenefitMeasure.values()) {
+    for (BenefitMeasure measure : BenefitMeasure.ALL) {
       totals[measure.ordinal()] = new ExactSum();
       draws[measure.ordinal()] = new long[measure.resampled() ? resamples : 0];
     }
@@ -40,8 +40,8 @@ final class BenefitSums implements Serializable {
 
   /** Weighs a cluster's amounts once for all the groups that they are added to. */
   static Draws draws(BenefitAmounts amounts, byte[] weights) {
-    long[][] millionths = new long[MEASURES.length][];
-    for (BenefitMeasure measure : MEASURES) {
+    long[][] millionths = new long[MEASURES][];
+    for (BenefitMeasure measure : BenefitMeasure.ALL) {
       long own = Math.round(amounts.get(measure) * MILLION);
       if (measure.resampled() && own != 0) {
         long[] drawn = new long[weights.length];
@@ -57,8 +57,11 @@ final class BenefitSums implements Serializable {
   /** Adds a cluster. */
   void add(Draws cluster, boolean anyCounted) {
     BenefitAmounts amounts = cluster.amounts();
-    for (int m = 0; m < MEASURES.length; m++) {
-      totals[m].add(amounts.get(MEASURES[m]));
+    for (int m = 0; m < MEASURES; m++) {
+      double amount = amounts.get(m);
+      if (amount != 0) {
+        totals[m].add(amount);
+      }
       long[] more = cluster.millionths()[m];
       if (more != null) {
         addTo(draws[m], more);

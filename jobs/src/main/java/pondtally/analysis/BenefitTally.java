@@ -3,13 +3,11 @@ package pondtally.analysis;
 import java.io.Serializable;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.analysis.GroupKey.Grouping;
-import pondtally.history.DeviceHistory;
 
 /**
  * Benefit and cost of devices by group, with the sums of every bootstrap resample of the clusters.
@@ -37,31 +35,23 @@ public final class BenefitTally implements Serializable {
     byte[] weights = cluster.weights(settings.seed(), settings.resamples());
     lives.add(cluster);
     BenefitCluster amounts = BenefitCluster.of(cluster, settings);
-    season.add(cluster, amounts);
+    season.add(cluster);
     for (ClusterView.Subset subset : cluster.subsets()) {
-      BenefitSums.Draws draws = null;
-      for (GroupKey key : subset.keys()) {
-        if (GROUPINGS.contains(key.grouping())) {
-          draws = draws == null ? BenefitSums.draws(amounts.sum(subset.devices()), weights) : draws;
-          add(sums(key), subset.devices(), amounts, draws);
-        }
-      }
+      add(subset, amounts, weights);
     }
   }
 
-  private static void add(
-      BenefitSums s, List<DeviceHistory> devices, BenefitCluster amounts, BenefitSums.Draws draws) {
-    Map<String, Integer> firstInstall = new HashMap<>();
-    for (DeviceHistory device : devices) {
-      firstInstall.merge(device.siteId(), device.install().installedOn(), Math::min);
+  /** What several groups have in common is summed up and resampled once. */
+  private void add(ClusterView.Subset subset, BenefitCluster amounts, byte[] weights) {
+    BenefitAmounts sum = amounts.sum(subset.devices());
+    season.add(subset, sum);
+    BenefitPart part = null;
+    for (GroupKey key : subset.keys()) {
+      if (GROUPINGS.contains(key.grouping())) {
+        part = part == null ? BenefitPart.of(subset.devices(), amounts, sum, weights) : part;
+        part.addTo(sums(key));
+      }
     }
-    boolean any = false;
-    for (Map.Entry<String, Integer> site : firstInstall.entrySet()) {
-      s.addSite(
-          amounts.damageKnown(site.getKey()), amounts.costKnown(site.getKey()), site.getValue());
-      any |= amounts.counts(site.getKey());
-    }
-    s.add(draws, any);
   }
 
   private BenefitSums sums(GroupKey key) {

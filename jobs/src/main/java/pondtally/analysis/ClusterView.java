@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 import pondtally.history.ClusterHistory;
 import pondtally.history.DeviceHistory;
 import pondtally.history.Life;
@@ -147,12 +147,10 @@ public final class ClusterView {
   }
 
   private static Map<String, DeviceCost> costs(ClusterRecords records, CostRules rules) {
-    Map<String, List<Install>> installs =
-        records.installs().stream().collect(Collectors.groupingBy(Install::deviceId));
+    Map<String, List<Install>> installs = byDevice(records.installs(), Install::deviceId);
     Map<String, List<MaterialLine>> materials =
-        records.materials().stream().collect(Collectors.groupingBy(MaterialLine::deviceId));
-    Map<String, List<Visit>> visits =
-        records.visits().stream().collect(Collectors.groupingBy(Visit::deviceId));
+        byDevice(records.materials(), MaterialLine::deviceId);
+    Map<String, List<Visit>> visits = byDevice(records.visits(), Visit::deviceId);
     Map<String, DeviceCost> costs = new HashMap<>();
     installs.forEach(
         (device, rows) -> {
@@ -167,6 +165,14 @@ public final class ClusterView {
     return costs;
   }
 
+  private static <R> Map<String, List<R>> byDevice(List<R> rows, Function<R, String> deviceId) {
+    Map<String, List<R>> byDevice = new HashMap<>();
+    for (R row : rows) {
+      byDevice.computeIfAbsent(deviceId.apply(row), d -> new ArrayList<>()).add(row);
+    }
+    return byDevice;
+  }
+
   /** The time during which at least one of {@code devices} was functional, verified. */
   public static Stretches functional(List<DeviceHistory> devices) {
     Stretches union = Stretches.NONE;
@@ -178,7 +184,13 @@ public final class ClusterView {
 
   /** Those of {@code devices} that stand at one of {@code siteIds}. */
   public static List<DeviceHistory> at(List<DeviceHistory> devices, List<String> siteIds) {
-    return devices.stream().filter(device -> siteIds.contains(device.siteId())).toList();
+    List<DeviceHistory> there = new ArrayList<>(devices.size());
+    for (DeviceHistory device : devices) {
+      if (siteIds.contains(device.siteId())) {
+        there.add(device);
+      }
+    }
+    return there;
   }
 
   /**
@@ -186,6 +198,10 @@ public final class ClusterView {
    * empty.
    */
   public static int firstEntry(List<DeviceHistory> devices) {
-    return devices.stream().mapToInt(DeviceHistory::entryOn).min().orElseThrow();
+    int first = devices.get(0).entryOn();
+    for (DeviceHistory device : devices) {
+      first = Math.min(first, device.entryOn());
+    }
+    return first;
   }
 }

@@ -19,11 +19,12 @@ record Covariates(String pipe, String kind, String watershed, String cohort, Str
   }
 
   private static String group(List<GroupKey> groups, Grouping grouping) {
-    return groups.stream()
-        .filter(key -> key.grouping() == grouping)
-        .findFirst()
-        .orElseThrow()
-        .group();
+    for (GroupKey key : groups) {
+      if (key.grouping() == grouping) {
+        return key.group();
+      }
+    }
+    throw new IllegalArgumentException("no group by " + grouping);
   }
 
   /** The group by one of pipe, kind, watershed, cohort and build. */

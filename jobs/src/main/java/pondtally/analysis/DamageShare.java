@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,13 +40,23 @@ final class DamageShare {
 
   private static void share(
       List<DeviceHistory> devices, int from, int to, Map<String, Double> years) {
-    List<DeviceHistory> working = devices.stream().filter(device -> covers(device, from)).toList();
+    List<DeviceHistory> working = new ArrayList<>(devices.size());
+    for (DeviceHistory device : devices) {
+      if (covers(device, from)) {
+        working.add(device);
+      }
+    }
     for (DeviceHistory device : working) {
       years.merge(device.deviceId(), (to - from) / (HalfDays.YEAR * working.size()), Double::sum);
     }
   }
 
   private static boolean covers(DeviceHistory device, int at) {
-    return device.functional().list().stream().anyMatch(s -> s.from() <= at && at < s.to());
+    for (Stretch stretch : device.functional().list()) {
+      if (stretch.from() <= at && at < stretch.to()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

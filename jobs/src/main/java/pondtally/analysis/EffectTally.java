@@ -51,7 +51,7 @@ public final class EffectTally implements Serializable {
    */
   private static final class GroupSums implements Serializable {
     private static final long serialVersionUID = 1;
-    private final Sums[] byMeasure = new Sums[Measure.values().length];
+    private final Sums[] byMeasure = new Sums[Measure.ALL.size()];
     private final Map<Integer, Paid> paid = new HashMap<>();
     private final int resamples;
 
@@ -62,7 +62,7 @@ public final class EffectTally implements Serializable {
 
     private void add(Effect effect, double[] weights) {
       int counted = 0;
-      for (Measure measure : Measure.values()) {
+      for (Measure measure : Measure.ALL) {
         Sums s = byMeasure[measure.ordinal()];
         Double denominator = measure.denominator(effect);
         if (!effect.costed() || denominator == null) {
@@ -212,7 +212,7 @@ public final class EffectTally implements Serializable {
     EffectInfluence influence = new EffectInfluence();
     sums.forEach(
         (key, group) -> {
-          for (Measure measure : Measure.values()) {
+          for (Measure measure : Measure.ALL) {
             Sums s = group.byMeasure[measure.ordinal()];
             if (s.units.result() > 0) {
               influence.expect(
@@ -246,7 +246,7 @@ public final class EffectTally implements Serializable {
     new TreeMap<>(sums)
         .forEach(
             (key, group) -> {
-              for (Measure measure : Measure.values()) {
+              for (Measure measure : Measure.ALL) {
                 rows.add(row(key, measure, group, influence, false));
                 rows.add(row(key, measure, group, influence, true));
               }

@@ -24,7 +24,7 @@ record LifePart(Covariates covariates, FollowUp followUp, double exitDays, boole
       for (DeviceHistory device : site.devices()) {
         for (Life life : device.lives()) {
           if (life.followed() && life.exitAge(dating) > life.entryAge()) {
-            parts.add(of(cluster.groups(), site, life, dating));
+            parts.add(of(cluster.groupsOf(device, life), life, dating));
           }
         }
       }
@@ -32,11 +32,8 @@ record LifePart(Covariates covariates, FollowUp followUp, double exitDays, boole
     return parts;
   }
 
-  private static LifePart of(Groups groups, SiteHistory site, Life life, FailureDating dating) {
+  private static LifePart of(List<GroupKey> groups, Life life, FailureDating dating) {
     return new LifePart(
-        Covariates.of(groups.of(life.design(), site.site(), life.openedOn() / 2)),
-        FollowUp.of(life),
-        life.exitAge(dating) / 2.0,
-        life.failed());
+        Covariates.of(groups), FollowUp.of(life), life.exitAge(dating) / 2.0, life.failed());
   }
 }

@@ -60,15 +60,15 @@ public final class LifeTally implements Serializable {
       if (!life.followed() || exit <= entry) {
         continue;
       }
+      int outcome = outcome(life);
+      FollowUp followUp = FollowUp.of(life);
       for (GroupKey key : cluster.groupsOf(device, life)) {
-        lives
-            .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
-            .add(entry, exit, outcome(life));
-        addIntervals(key, life);
+        lives.computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED)).add(entry, exit, outcome);
+        addIntervals(key, life, followUp);
         if (entry == 0 && key.grouping() == GroupKey.Grouping.PIPE) {
           pipesFromNew
               .computeIfAbsent(key, k -> CountedLives.ofKinds(RETIRED))
-              .add(0, exit, outcome(life));
+              .add(0, exit, outcome);
         }
         if (!counted) {
           // In the groups of its first followed life alone, so that devices add up.
@@ -79,10 +79,9 @@ public final class LifeTally implements Serializable {
     }
   }
 
-  private void addIntervals(GroupKey key, Life life) {
+  private void addIntervals(GroupKey key, Life life, FollowUp followUp) {
     if (GroupKey.MAIN.contains(key.grouping())) {
       IntervalCounts counts = intervals.computeIfAbsent(key, k -> IntervalCounts.empty());
-      FollowUp followUp = FollowUp.of(life);
       counts.add(followUp.entryDays(), followUp.leftDays(), followUp.rightDays(), 1);
       if (dating != FailureDating.INTERVAL) {
         double exit = life.exitAge(dating) / 2.0;

@@ -1,5 +1,6 @@
 package pondtally.analysis;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 
@@ -10,6 +11,9 @@ public enum Measure {
   PER_ACRE_YEAR(Effect::acreYears),
   PER_REMOVAL_AVOIDED(Effect::removalsAvoided),
   PER_FUNCTIONAL_DEVICE_YEAR(Effect::functionalDeviceYears);
+
+  /** All of them; asking for them anew makes a copy each time. */
+  static final List<Measure> ALL = List.of(values());
 
   private final Function<Effect, Double> denominator;
 

@@ -40,19 +40,17 @@ public final class PropertyTally implements Serializable {
   /** Adds the properties of a cluster. */
   public void add(ClusterView cluster) {
     for (PropertyHistory property : cluster.history().properties()) {
-      cluster
-          .devicesByGroup()
-          .forEach(
-              (key, devices) -> {
-                List<DeviceHistory> here = ClusterView.at(devices, property.siteIds());
-                if (!here.isEmpty()) {
-                  addProperty(key, property, here);
-                }
-              });
+      for (ClusterView.Subset subset : cluster.subsets()) {
+        List<DeviceHistory> here = ClusterView.at(subset.devices(), property.siteIds());
+        if (!here.isEmpty()) {
+          addProperty(subset.keys(), property, here);
+        }
+      }
     }
   }
 
-  private void addProperty(GroupKey key, PropertyHistory property, List<DeviceHistory> devices) {
+  private void addProperty(
+      List<GroupKey> keys, PropertyHistory property, List<DeviceHistory> devices) {
     int start = ClusterView.firstEntry(devices);
     Stretches time = protectedBy(property, devices);
     String type = type(property);
@@ -61,11 +59,13 @@ public final class PropertyTally implements Serializable {
         continue;
       }
       long halfDays = time.within(span.from(), span.to()).halfDays();
-      for (String label : List.of(ALL_TYPES, type)) {
-        Sums s = sums(key, span.label(), label);
-        s.recorded++;
-        s.protectedCount += halfDays >= 2 ? 1 : 0;
-        s.halfDays += halfDays;
+      for (GroupKey key : keys) {
+        for (String label : List.of(ALL_TYPES, type)) {
+          Sums s = sums(key, span.label(), label);
+          s.recorded++;
+          s.protectedCount += halfDays >= 2 ? 1 : 0;
+          s.halfDays += halfDays;
+        }
       }
     }
   }

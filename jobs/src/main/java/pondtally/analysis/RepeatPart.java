@@ -34,15 +34,18 @@ record RepeatPart(List<GroupKey> groups, double entryDays, double exitDays, doub
 
   private static RepeatPart of(ClusterView cluster, DeviceHistory device, FailureDating dating) {
     int start = 2 * device.install().installedOn();
+    List<GroupKey> groups = new ArrayList<>(GroupKey.MAIN.size());
+    for (GroupKey key : cluster.groupsOf(device)) {
+      if (GroupKey.MAIN.contains(key.grouping())) {
+        groups.add(key);
+      }
+    }
+    double[] failureDays = new double[device.failures().size()];
+    for (int i = 0; i < failureDays.length; i++) {
+      failureDays[i] = (device.failures().get(i).datedOn(dating) - start) / 2.0;
+    }
     return new RepeatPart(
-        cluster.groupsOf(device).stream()
-            .filter(key -> GroupKey.MAIN.contains(key.grouping()))
-            .toList(),
-        (device.entryOn() - start) / 2.0,
-        (device.observedTo() - start) / 2.0,
-        device.failures().stream()
-            .mapToDouble(failure -> (failure.datedOn(dating) - start) / 2.0)
-            .toArray());
+        groups, (device.entryOn() - start) / 2.0, (device.observedTo() - start) / 2.0, failureDays);
   }
 
   RepeatHistory history() {

@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import pondtally.stats.MeanCumulative;
 import pondtally.stats.RepeatCounts;
+import pondtally.stats.RepeatHistory;
 
 /** Follow-up and all failures of devices by time in service, for each group. */
 public final class RepeatTally implements Serializable {
@@ -29,9 +30,10 @@ public final class RepeatTally implements Serializable {
   void add(List<RepeatPart> devices) {
     Set<GroupKey> seen = new HashSet<>();
     for (RepeatPart device : devices) {
+      RepeatHistory history = device.history();
       for (GroupKey key : device.groups()) {
         Group group = groups.computeIfAbsent(key, k -> new Group());
-        group.counts.add(device.history());
+        group.counts.add(history);
         group.clusters += seen.add(key) ? 1 : 0;
       }
     }

@@ -1,6 +1,7 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -34,33 +35,37 @@ final class SeasonTally implements Serializable {
     this.dating = dating;
   }
 
-  void add(ClusterView cluster, BenefitCluster amounts) {
-    cluster
-        .devicesByGroup()
-        .forEach(
-            (key, devices) -> {
-              if (GROUPINGS.contains(key.grouping())) {
-                add(key, amounts.sum(devices));
-              }
-            });
+  /** Adds the stretches at risk of a cluster. */
+  void add(ClusterView cluster) {
     for (SiteHistory site : cluster.history().sites()) {
       for (DeviceHistory device : site.devices()) {
-        device.lives().forEach(life -> add(cluster, device, life));
+        for (Life life : device.lives()) {
+          add(cluster, device, life);
+        }
+      }
+    }
+  }
+
+  /** Adds what events at some devices of a cluster took. */
+  void add(ClusterView.Subset subset, BenefitAmounts sum) {
+    for (GroupKey key : subset.keys()) {
+      if (GROUPINGS.contains(key.grouping())) {
+        add(key, sum);
       }
     }
   }
 
   private void add(GroupKey key, BenefitAmounts amounts) {
     ExactSum[] own = sums.computeIfAbsent(key, k -> zeros());
-    for (BenefitMeasure measure : BenefitMeasure.values()) {
+    for (int measure = 0; measure < own.length; measure++) {
       if (amounts.get(measure) != 0) {
-        own[measure.ordinal()].add(amounts.get(measure));
+        own[measure].add(amounts.get(measure));
       }
     }
   }
 
   private static ExactSum[] zeros() {
-    ExactSum[] zeros = new ExactSum[BenefitMeasure.values().length];
+    ExactSum[] zeros = new ExactSum[BenefitMeasure.ALL.size()];
     for (int i = 0; i < zeros.length; i++) {
       zeros[i] = new ExactSum();
     }
@@ -68,43 +73,44 @@ final class SeasonTally implements Serializable {
   }
 
   private void add(ClusterView cluster, DeviceHistory device, Life life) {
-    List<GroupKey> keys =
-        cluster.groupsOf(device, life).stream()
-            .filter(key -> GROUPINGS.contains(key.grouping()))
-            .toList();
+    List<IntervalCounts> counts = new ArrayList<>(GROUPINGS.size());
+    for (GroupKey key : cluster.groupsOf(device, life)) {
+      if (GROUPINGS.contains(key.grouping())) {
+        counts.add(stretches.computeIfAbsent(key, k -> IntervalCounts.empty()));
+      }
+    }
     Integer from = life.entryOn();
     for (Failure failure : device.failures()) {
       if (failure.life() == life.number()) {
-        addFailure(keys, life, from, failure);
+        addFailure(counts, life, from, failure);
         from = failure.restartedOn();
       }
     }
     if (from != null && life.leftOn() > from) {
-      addStretch(keys, life, from, life.leftOn(), Double.POSITIVE_INFINITY);
+      addStretch(counts, life, from, life.leftOn(), Double.POSITIVE_INFINITY);
     }
   }
 
-  private void addFailure(List<GroupKey> keys, Life life, int from, Failure failure) {
+  private void addFailure(List<IntervalCounts> counts, Life life, int from, Failure failure) {
     if (dating == FailureDating.INTERVAL) {
       double found = (failure.foundOn() - life.openedOn()) / 2.0;
-      addStretch(keys, life, from, failure.knownGoodOn(), found);
+      addStretch(counts, life, from, failure.knownGoodOn(), found);
       return;
     }
     int on = failure.datedOn(dating);
     if (on > from) {
-      addStretch(keys, life, from, on, (on - life.openedOn()) / 2.0);
+      addStretch(counts, life, from, on, (on - life.openedOn()) / 2.0);
     }
   }
 
-  private void addStretch(List<GroupKey> keys, Life life, int from, int left, double rightDays) {
-    for (GroupKey key : keys) {
-      stretches
-          .computeIfAbsent(key, k -> IntervalCounts.empty())
-          .add(
-              (from - life.openedOn()) / 2.0,
-              (Math.max(from, left) - life.openedOn()) / 2.0,
-              rightDays,
-              1);
+  private static void addStretch(
+      List<IntervalCounts> counts, Life life, int from, int left, double rightDays) {
+    for (IntervalCounts own : counts) {
+      own.add(
+          (from - life.openedOn()) / 2.0,
+          (Math.max(from, left) - life.openedOn()) / 2.0,
+          rightDays,
+          1);
     }
   }
 

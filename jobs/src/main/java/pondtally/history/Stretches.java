@@ -90,6 +90,11 @@ public final class Stretches implements Serializable {
 
   /** The part within [from, to). */
   public Stretches within(int from, int to) {
+    boolean holdsAll =
+        !list.isEmpty() && list.get(0).from() >= from && list.get(list.size() - 1).to() <= to;
+    if (holdsAll) {
+      return this;
+    }
     return intersect(between(from, to));
   }
 
@@ -116,7 +121,11 @@ public final class Stretches implements Serializable {
 
   /** Length, half days. */
   public long halfDays() {
-    return list.stream().mapToLong(s -> (long) s.to() - s.from()).sum();
+    long sum = 0;
+    for (Stretch stretch : list) {
+      sum += (long) stretch.to() - stretch.from();
+    }
+    return sum;
   }
 
   /** Length, days. */

@@ -76,7 +76,9 @@ public final class SeasonWorld {
       world.clusters.add(records);
       ClusterView view =
           new ClusterView(Histories.of(records, world.settings.rules()), new Groups(8), costs);
-      world.tally.add(view, BenefitCluster.of(view, world.settings));
+      BenefitCluster amounts = BenefitCluster.of(view, world.settings);
+      world.tally.add(view);
+      view.subsets().forEach(subset -> world.tally.add(subset, amounts.sum(subset.devices())));
       world.devices.addAll(WorklistDevice.of(view, world.settings));
     }
     return world;

@@ -23,6 +23,10 @@ final class JavaFlags {
       flags.add("-XX:+UseSerialGC");
     } else {
       flags.add("-XX:+UseParallelGC");
+      // Every row goes through very many small steps. Copying the larger of them into each other
+      // takes the compiler longer than it saves, and the compiler has no core of its own.
+      flags.add("-XX:FreqInlineSize=100");
+      flags.add("-XX:InlineSmallCode=1000");
     }
     return flags;
   }
