@@ -20,6 +20,7 @@ class ArchitectureTest {
           "schema",
           "record",
           "pack",
+          "work",
           "intake",
           "check",
           "history",
@@ -44,6 +45,8 @@ class ArchitectureTest {
         .mayNotAccessAnyLayer()
         .whereLayer("pack")
         .mayNotAccessAnyLayer()
+        .whereLayer("work")
+        .mayNotAccessAnyLayer()
         .whereLayer("stats")
         .mayNotAccessAnyLayer()
         .whereLayer("schema")
@@ -57,7 +60,7 @@ class ArchitectureTest {
         .whereLayer("analysis")
         .mayOnlyAccessLayers("record", "pack", "history", "stats")
         .whereLayer("table")
-        .mayNotAccessAnyLayer()
+        .mayOnlyAccessLayers("work")
         .whereLayer("stage")
         .mayOnlyBeAccessedByLayers("app")
         .whereLayer("app")

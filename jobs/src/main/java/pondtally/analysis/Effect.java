@@ -75,7 +75,16 @@ public record Effect(
         source.readDouble());
   }
 
-  static Effect of(ClusterView cluster, List<DeviceHistory> devices, AnalysisSettings settings) {
+  /**
+   * The effect of some devices of a cluster.
+   *
+   * @param reports removals reported in the cluster, by site and year
+   */
+  static Effect of(
+      ClusterView cluster,
+      List<DeviceHistory> devices,
+      Map<String, Map<Integer, Removal>> reports,
+      AnalysisSettings settings) {
     int end = settings.endHalfDay();
     boolean costed = true;
     double cash = 0;
@@ -102,7 +111,7 @@ public record Effect(
         properties[0],
         properties[1],
         acreYears(cluster, devices, end),
-        removalsAvoided(cluster, devices, siteIds, settings),
+        removalsAvoided(cluster, devices, siteIds, reports, settings),
         functional);
   }
 
@@ -140,8 +149,8 @@ public record Effect(
       ClusterView cluster,
       List<DeviceHistory> devices,
       SortedSet<String> siteIds,
+      Map<String, Map<Integer, Removal>> reports,
       AnalysisSettings settings) {
-    Map<String, Map<Integer, Removal>> reports = RemovalTally.reports(cluster);
     double sum = 0;
     for (String siteId : siteIds) {
       SiteHistory site = cluster.site(siteId);

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import pondtally.analysis.GroupKey.Grouping;
+import pondtally.record.Removal;
 import pondtally.stats.Bootstrap;
 import pondtally.stats.ExactSum;
 import pondtally.stats.Limits;
@@ -184,12 +185,14 @@ public final class EffectTally implements Serializable {
     for (int i = 0; i < weights.length; i++) {
       weights[i] = drawn[i];
     }
+    Map<String, Map<Integer, Removal>> reports = RemovalTally.reports(cluster);
     List<EffectPart> parts = new ArrayList<>();
     for (ClusterView.Subset subset : cluster.subsets()) {
       Effect effect = null;
       for (GroupKey key : subset.keys()) {
         if (GROUPINGS.contains(key.grouping())) {
-          effect = effect == null ? Effect.of(cluster, subset.devices(), settings) : effect;
+          effect =
+              effect == null ? Effect.of(cluster, subset.devices(), reports, settings) : effect;
           parts.add(new EffectPart(key, effect));
           sums(key).add(effect, weights);
         }

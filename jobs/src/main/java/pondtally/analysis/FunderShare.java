@@ -38,12 +38,18 @@ final class FunderShare {
     return cash;
   }
 
+  /** Whether somebody has a part of it. */
+  static boolean isPayer(String payer, TreeMap<String, Double> cash) {
+    return cash.isEmpty() ? payer.equals(NO_CASH) : cash.containsKey(payer);
+  }
+
   /** Each payer's part of all of it, from 0 to 1. */
   static TreeMap<String, Double> parts(TreeMap<String, Double> cash) {
     TreeMap<String, Double> parts = new TreeMap<>();
     ExactSum all = new ExactSum();
     cash.values().forEach(all::add);
-    cash.forEach((payer, usd) -> parts.put(payer, usd / all.result()));
+    double total = all.result();
+    cash.forEach((payer, usd) -> parts.put(payer, usd / total));
     if (parts.isEmpty()) {
       parts.put(NO_CASH, 1.0);
     }

@@ -117,7 +117,7 @@ public final class FunderTally implements Serializable {
             (funder, part) -> {
               List<DeviceHistory> own =
                   devices.stream()
-                      .filter(d -> FunderShare.parts(cash.get(d.deviceId())).containsKey(funder))
+                      .filter(d -> FunderShare.isPayer(funder, cash.get(d.deviceId())))
                       .toList();
               Sums s = sums(funder);
               (isPond ? s.acreYears : s.propertyYears).add(measure.applyAsDouble(own));

@@ -1,11 +1,10 @@
 package pondtally.analysis;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import pondtally.stats.IntervalDraws;
 import pondtally.stats.PoissonWeights;
 
@@ -43,13 +42,16 @@ final class IntervalSpreads implements Serializable {
   void add(String cluster, List<LifePart> lives) {
     byte[] drawn = new byte[RESAMPLES];
     PoissonWeights.of(seed, cluster).fill(drawn);
-    Set<GroupKey> seen = new HashSet<>();
+    List<Spread> seen = new ArrayList<>();
     for (LifePart life : lives) {
+      FollowUp followUp = life.followUp();
       for (GroupKey key : life.covariates().curveGroups()) {
         Spread spread = spreads.get(key);
-        FollowUp followUp = life.followUp();
         spread.draws.add(followUp.entryDays(), followUp.leftDays(), followUp.rightDays(), drawn);
-        spread.clusters += seen.add(key) ? 1 : 0;
+        if (!seen.contains(spread)) {
+          seen.add(spread);
+          spread.clusters++;
+        }
       }
     }
   }

@@ -1,5 +1,6 @@
 package pondtally.check;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,12 +26,33 @@ final class DuplicateRows {
 
   private static <T extends Sourced> void applyTo(Rows<T> rows, Function<T, List<Object>> content) {
     Map<List<Object>, T> first = new HashMap<>();
-    for (T row : rows.list()) {
+    for (T row : alikeAtFirst(rows)) {
       T earlier = first.putIfAbsent(content.apply(row), row);
       if (earlier != null) {
         rows.duplicate(row, Remark.row(CheckRule.DUPLICATE_ROW, message(earlier)));
       }
     }
+  }
+
+  /** Rows that have another one with the same first fields; few do, so that few are read whole. */
+  private static <T extends Sourced> List<T> alikeAtFirst(Rows<T> rows) {
+    if (rows.size() < 2) {
+      return List.of();
+    }
+    List<T> all = rows.list();
+    Map<List<Object>, Integer> counts = new HashMap<>();
+    List<List<Object>> starts = new ArrayList<>(all.size());
+    for (T row : all) {
+      starts.add(Fields.start(row));
+      counts.merge(starts.get(starts.size() - 1), 1, Integer::sum);
+    }
+    List<T> alike = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (counts.get(starts.get(i)) > 1) {
+        alike.add(all.get(i));
+      }
+    }
+    return alike;
   }
 
   private static String message(Sourced earlier) {

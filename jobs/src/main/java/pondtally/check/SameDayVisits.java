@@ -25,7 +25,11 @@ final class SameDayVisits {
   static void apply(OpenCluster cluster) {
     for (List<Visit> ofDevice : cluster.visits.by(Visit::deviceId).values()) {
       if (ofDevice.size() > 1) {
-        byDay(ofDevice).forEach(sameDay -> settle(cluster, sameDay));
+        for (List<Visit> sameDay : byDay(ofDevice)) {
+          if (sameDay.size() > 1) {
+            settle(cluster, sameDay);
+          }
+        }
       }
     }
   }

@@ -25,6 +25,7 @@ import pondtally.record.Expense;
 import pondtally.table.ResultTable;
 import pondtally.table.TableFile;
 import pondtally.table.TableSpec;
+import pondtally.work.Together;
 
 /** From the rows of each cluster to result tables: Spark counts, plain Java computes. */
 public final class AnalysisStage {
@@ -64,9 +65,7 @@ public final class AnalysisStage {
             wanted.scope());
     outcome.scoping().requireKnown(program.budgets());
     outcome.findings().addAll(program.findings());
-    outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
     outcome.verdicts().addAll(program.verdicts());
-    CheckTables checked = CheckTables.of(spark, inputs, outcome);
     Progress.now(Progress.Step.ANALYSING);
     Subjects subjects = new Subjects(outcome, program, settings, prices, wanted);
     List<TableFile> files = new ArrayList<>();
@@ -78,9 +77,16 @@ public final class AnalysisStage {
                   files.add(contributions(folder, outcome, program, settings, lines));
                   return List.of();
                 }));
+    List<CheckTables> noticed = new ArrayList<>();
+    work.add(
+        () -> {
+          outcome.findings().addAll(LikelyDuplicates.among(outcome.places()));
+          noticed.add(CheckTables.of(spark, inputs, outcome));
+          return noticed.get(0).tables();
+        });
     work.addAll(subjects.tables());
-    List<ResultTable> tables = new ArrayList<>(checked.tables());
-    tables.addAll(Together.run(spark.defaultParallelism(), work));
+    List<ResultTable> tables = new ArrayList<>(Together.run(spark.defaultParallelism(), work));
+    CheckTables checked = noticed.get(0);
     List<TableSpec> declared = TableSpec.all();
     tables.sort(Comparator.comparingInt(table -> declared.indexOf(table.spec())));
     return new Results(tables, files, checked.account(), checked.issues());

@@ -48,6 +48,7 @@ public final class IntervalCounts implements Serializable {
   private static final int WIDTH = 3;
 
   private static final int FIRST_SLOTS = 8;
+  private static final int SCATTER = 0x9E3779B1;
 
   /**
    * E, L and R of each slot; a slot with a count of 0 is free. Whole and half days need half the
@@ -173,9 +174,7 @@ public final class IntervalCounts implements Serializable {
 
   /** Adds another accumulator's lives to this one. */
   public IntervalCounts merge(IntervalCounts other) {
-    for (Row row : other.rows()) {
-      count(row.entryDays, row.leftDays, row.rightDays, row.count);
-    }
+    other.forEachScattered(row -> count(row.entryDays, row.leftDays, row.rightDays, row.count));
     return this;
   }
 
@@ -190,6 +189,22 @@ public final class IntervalCounts implements Serializable {
   /** The distinct follow-ups in no order. */
   public void forEach(Consumer<Row> action) {
     for (int i = 0; i < counts.length; i++) {
+      if (counts[i] != 0) {
+        int at = WIDTH * i;
+        action.accept(new Row(age(at), age(at + 1), age(at + 2), counts[i]));
+      }
+    }
+  }
+
+  /**
+   * The distinct follow-ups, not in the order of their slots: in that order they would crowd the
+   * beginning of a smaller table.
+   */
+  private void forEachScattered(Consumer<Row> action) {
+    int mask = counts.length - 1;
+    for (int n = 0; n < counts.length; n++) {
+      // An odd multiple goes through every slot once.
+      int i = n * SCATTER & mask;
       if (counts[i] != 0) {
         int at = WIDTH * i;
         action.accept(new Row(age(at), age(at + 1), age(at + 2), counts[i]));
@@ -231,10 +246,11 @@ public final class IntervalCounts implements Serializable {
       return new IntervalCounts().merge(this);
     }
     IntervalCounts rounded = new IntervalCounts();
-    for (Row each : rows()) {
-      Row row = outward(each.entryDays, each.leftDays, each.rightDays, days);
-      rounded.add(row.entryDays, row.leftDays, row.rightDays, each.count);
-    }
+    forEachScattered(
+        each -> {
+          Row row = outward(each.entryDays, each.leftDays, each.rightDays, days);
+          rounded.add(row.entryDays, row.leftDays, row.rightDays, each.count);
+        });
     return rounded;
   }
 

@@ -6,14 +6,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import pondtally.work.Together;
 
 /**
  * Writes result tables as an open data package: one CSV file a table (RFC 4180, UTF-8) and {@code
@@ -52,13 +56,7 @@ public final class ResultPackage {
     ObjectNode factsNode = root.putObject("pondtally");
     new TreeMap<>(facts).forEach(factsNode::put);
     ArrayNode resources = root.putArray("resources");
-    for (ResultTable table : tables) {
-      Path file = folder.resolve(table.name() + ".csv");
-      writeCsv(file, table);
-      ObjectNode resource = resources.addObject();
-      describe(resource, table.spec(), table.rows().size(), Sha256.of(file));
-      describeKey(resource, table);
-    }
+    resources.addAll(written(folder, tables));
     for (TableFile table : files) {
       ObjectNode resource = resources.addObject();
       describe(resource, table.spec(), table.rows(), table.sha256());
@@ -68,6 +66,31 @@ public final class ResultPackage {
         folder.resolve("datapackage.json"),
         JSON.writeValueAsString(root) + "\n",
         StandardCharsets.UTF_8);
+  }
+
+  /** Descriptors of the tables, in their order; several tables are written at the same time. */
+  private static List<ObjectNode> written(Path folder, List<ResultTable> tables)
+      throws IOException {
+    List<Supplier<List<ObjectNode>>> work = new ArrayList<>();
+    tables.forEach(table -> work.add(() -> List.of(written(folder, table))));
+    try {
+      return Together.run(Runtime.getRuntime().availableProcessors(), work);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static ObjectNode written(Path folder, ResultTable table) {
+    try {
+      Path file = folder.resolve(table.name() + ".csv");
+      writeCsv(file, table);
+      ObjectNode resource = JSON.createObjectNode();
+      describe(resource, table.spec(), table.rows().size(), Sha256.of(file));
+      describeKey(resource, table);
+      return resource;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static void writeCsv(Path file, ResultTable table) throws IOException {

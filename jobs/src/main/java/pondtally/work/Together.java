@@ -1,4 +1,4 @@
-package pondtally.stage;
+package pondtally.work;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,10 +6,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /** Runs what does not depend on each other at the same time; results in the order given. */
-final class Together {
+public final class Together {
 
   private Together() {}
 
@@ -19,7 +20,7 @@ final class Together {
    * @param threads at once, at least 1
    * @throws RuntimeException what the first that failed has thrown
    */
-  static <T> List<T> run(int threads, List<Supplier<List<T>>> parts) {
+  public static <T> List<T> run(int threads, List<Supplier<List<T>>> parts) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<List<T>>> running = new ArrayList<>();
@@ -33,12 +34,25 @@ final class Together {
       if (e.getCause() instanceof RuntimeException fault) {
         throw fault;
       }
-      throw new IllegalStateException("an analysis failed", e.getCause());
+      throw new IllegalStateException("a piece of work failed", e.getCause());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IllegalStateException("an analysis was interrupted", e);
+      throw new IllegalStateException("the work was interrupted", e);
     } finally {
-      pool.shutdownNow();
+      end(pool);
+    }
+  }
+
+  /** What goes on after a failure must not write into a folder that is being cleared. */
+  private static void end(ExecutorService pool) {
+    pool.shutdownNow();
+    try {
+      boolean hasEnded = false;
+      while (!hasEnded) {
+        hasEnded = pool.awaitTermination(1, TimeUnit.SECONDS);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 }

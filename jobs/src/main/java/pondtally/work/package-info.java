@@ -1,0 +1,2 @@
+/** Pieces of work side by side. Knows nothing of ours. */
+package pondtally.work;
