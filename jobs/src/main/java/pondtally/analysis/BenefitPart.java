@@ -8,19 +8,23 @@ import pondtally.history.DeviceHistory;
 /**
  * What some devices of a cluster add to each group that they make up.
  *
- * @param draws their amounts, and their part in each resample
+ * @param sum their amounts
+ * @param weights how often the cluster is in each resample
  * @param firstInstall of each of their sites, days since 1970-01-01
  */
 record BenefitPart(
-    BenefitCluster cluster, BenefitSums.Draws draws, Map<String, Integer> firstInstall) {
+    BenefitCluster cluster,
+    BenefitAmounts sum,
+    double[] weights,
+    Map<String, Integer> firstInstall) {
 
   static BenefitPart of(
-      List<DeviceHistory> devices, BenefitCluster cluster, BenefitAmounts sum, byte[] weights) {
+      List<DeviceHistory> devices, BenefitCluster cluster, BenefitAmounts sum, double[] weights) {
     Map<String, Integer> firstInstall = new HashMap<>();
     for (DeviceHistory device : devices) {
       firstInstall.merge(device.siteId(), device.install().installedOn(), Math::min);
     }
-    return new BenefitPart(cluster, BenefitSums.draws(sum, weights), firstInstall);
+    return new BenefitPart(cluster, sum, weights, firstInstall);
   }
 
   void addTo(BenefitSums group) {
@@ -30,6 +34,6 @@ record BenefitPart(
       group.addSite(cluster.damageKnown(id), cluster.costKnown(id), site.getValue());
       any |= cluster.counts(id);
     }
-    group.add(draws, any);
+    group.add(sum, weights, any);
   }
 }

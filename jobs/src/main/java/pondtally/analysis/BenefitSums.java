@@ -1,7 +1,10 @@
 package pondtally.analysis;
 
+import java.io.IOException;
+import java.io.ObjectOutputStream;
 import java.io.Serializable;
 import pondtally.stats.ExactSum;
+import pondtally.stats.ResampleBatch;
 
 /**
  * Sums of one group, in the data and in every resample of the clusters. Resampled sums are whole
@@ -16,6 +19,7 @@ final class BenefitSums implements Serializable {
   private final ExactSum[] totals = new ExactSum[MEASURES];
   private final long[][] draws = new long[MEASURES][];
   private final BenefitMoments moments = new BenefitMoments();
+  private transient Waiting waiting;
   private long sites;
   private long withoutDamage;
   private long withoutCost;
@@ -31,47 +35,51 @@ final class BenefitSums implements Serializable {
     }
   }
 
-  /**
-   * A cluster's amounts, and their part in each resample.
-   *
-   * @param millionths by measure and resample; null where the amount is 0 or not resampled
-   */
-  record Draws(BenefitAmounts amounts, long[][] millionths) {}
-
-  /** Weighs a cluster's amounts once for all the groups that they are added to. */
-  static Draws draws(BenefitAmounts amounts, byte[] weights) {
-    long[][] millionths = new long[MEASURES][];
-    for (BenefitMeasure measure : BenefitMeasure.ALL) {
-      long own = Math.round(amounts.get(measure) * MILLION);
-      if (measure.resampled() && own != 0) {
-        long[] drawn = new long[weights.length];
-        for (int i = 0; i < drawn.length; i++) {
-          drawn[i] = weights[i] * own;
-        }
-        millionths[measure.ordinal()] = drawn;
-      }
-    }
-    return new Draws(amounts, millionths);
+  /** Clusters that are not yet in the resampled sums: their amounts, in millionths. */
+  private static final class Waiting {
+    private final ResampleBatch clusters = new ResampleBatch();
+    private final double[][] millionths = new double[MEASURES][ResampleBatch.SIZE];
   }
 
-  /** Adds a cluster. */
-  void add(Draws cluster, boolean anyCounted) {
-    BenefitAmounts amounts = cluster.amounts();
+  /**
+   * Adds a cluster.
+   *
+   * @param weights how often it is in each resample
+   * @param anyCounted whether any of its sites counts to date
+   */
+  void add(BenefitAmounts amounts, double[] weights, boolean anyCounted) {
+    waiting = waiting == null ? new Waiting() : waiting;
+    int at = waiting.clusters.add(weights);
     for (int m = 0; m < MEASURES; m++) {
       double amount = amounts.get(m);
       if (amount != 0) {
         totals[m].add(amount);
       }
-      long[] more = cluster.millionths()[m];
-      if (more != null) {
-        addTo(draws[m], more);
-      }
+      waiting.millionths[m][at] = Math.round(amount * MILLION);
+    }
+    if (waiting.clusters.isFull()) {
+      settle();
     }
     if (anyCounted) {
       clustersToDate++;
       moments.add(amounts.get(BenefitMeasure.BENEFIT_USD), amounts.get(BenefitMeasure.COST_USD));
     }
     clustersAtDamage += amounts.get(BenefitMeasure.AT_DAMAGE) > 0 ? 1 : 0;
+  }
+
+  /** Adds the waiting clusters to the resampled sums. */
+  private void settle() {
+    if (waiting == null || waiting.clusters.isEmpty()) {
+      return;
+    }
+    double[] scratch = new double[draws[BenefitMeasure.COST_USD.ordinal()].length];
+    for (BenefitMeasure measure : BenefitMeasure.ALL) {
+      if (measure.resampled()) {
+        int m = measure.ordinal();
+        waiting.clusters.addTo(draws[m], waiting.millionths[m], scratch);
+      }
+    }
+    waiting.clusters.clear();
   }
 
   private static void addTo(long[] sums, long[] more) {
@@ -92,6 +100,8 @@ final class BenefitSums implements Serializable {
   }
 
   void merge(BenefitSums other) {
+    settle();
+    other.settle();
     for (int m = 0; m < totals.length; m++) {
       totals[m].merge(other.totals[m]);
       addTo(draws[m], other.draws[m]);
@@ -112,6 +122,7 @@ final class BenefitSums implements Serializable {
 
   /** Total of a resampled measure in one resample. */
   double total(BenefitMeasure measure, int resample) {
+    settle();
     return draws[measure.ordinal()][resample] / MILLION;
   }
 
@@ -147,5 +158,10 @@ final class BenefitSums implements Serializable {
   /** First install at a site that counts, days since 1970-01-01; some site must count. */
   int firstInstall() {
     return firstInstall;
+  }
+
+  private void writeObject(ObjectOutputStream out) throws IOException {
+    settle();
+    out.defaultWriteObject();
   }
 }

@@ -32,7 +32,7 @@ public final class BenefitTally implements Serializable {
 
   /** Adds a cluster. */
   public void add(ClusterView cluster) {
-    byte[] weights = cluster.weights(settings.seed(), settings.resamples());
+    double[] weights = cluster.weights(settings.seed(), settings.resamples());
     lives.add(cluster);
     BenefitCluster amounts = BenefitCluster.of(cluster, settings);
     season.add(cluster);
@@ -41,8 +41,8 @@ public final class BenefitTally implements Serializable {
     }
   }
 
-  /** What several groups have in common is summed up and resampled once. */
-  private void add(ClusterView.Subset subset, BenefitCluster amounts, byte[] weights) {
+  /** What several groups have in common is summed up once. */
+  private void add(ClusterView.Subset subset, BenefitCluster amounts, double[] weights) {
     BenefitAmounts sum = amounts.sum(subset.devices());
     season.add(subset, sum);
     BenefitPart part = null;

@@ -33,7 +33,7 @@ public final class ClusterView {
   private final Map<String, DeviceCost> costs;
   private final Prices prices;
   private final Collection<Subset> subsets;
-  private byte[] weights;
+  private double[] weights;
 
   public ClusterView(ClusterHistory history, Groups groups, CostRules costRules) {
     this.history = history;
@@ -128,9 +128,9 @@ public final class ClusterView {
   }
 
   /** The cluster's weight in each bootstrap resample; drawn once for all analyses. */
-  byte[] weights(long seed, int resamples) {
+  double[] weights(long seed, int resamples) {
     if (weights == null || weights.length != resamples) {
-      weights = new byte[resamples];
+      weights = new double[resamples];
       PoissonWeights.of(seed, history.records().cluster()).fill(weights);
     }
     return weights;

@@ -20,6 +20,8 @@ public final class ExactSum implements Serializable {
   private static final double UNITS = 0x1p60;
   private static final double LARGEST = 0x1p65;
   private static final int WORD = 64;
+  private static final long EXPONENT_BIAS = Double.MAX_EXPONENT;
+  private static final int MANTISSA_BITS = 52;
 
   /** More than the 53 that a double holds and the one by which it is rounded. */
   private static final int KEPT_BITS = 62;
@@ -48,8 +50,8 @@ public final class ExactSum implements Serializable {
     if (!(Math.abs(value) < LARGEST)) {
       throw new ArithmeticException(value + " cannot be added up: it is not below 2^65 in size");
     }
-    int shift = Math.max(0, Math.getExponent(value) - 52 + FRACTION_BITS);
-    long leading = (long) Math.rint(Math.scalb(value, FRACTION_BITS - shift));
+    int shift = Math.max(0, Math.getExponent(value) - MANTISSA_BITS + FRACTION_BITS);
+    long leading = (long) Math.rint(value * powerOfTwo(FRACTION_BITS - shift));
     if (shift < 64 && Math.abs(times) < 0x400) {
       // Below 2^63 in size, because the leading part has 53 bits.
       long product = leading * times;
@@ -58,6 +60,11 @@ public final class ExactSum implements Serializable {
       addLarge(leading, shift, times);
     }
     return this;
+  }
+
+  /** 2 to a power from -1022 to 1023; multiplying by it is exact where nothing underflows. */
+  private static double powerOfTwo(int power) {
+    return Double.longBitsToDouble((power + EXPONENT_BIAS) << MANTISSA_BITS);
   }
 
   private void addLarge(long leading, int shift, long times) {

@@ -55,6 +55,15 @@ public final class PoissonWeights {
     }
   }
 
+  /** As {@link #fill(byte[])}. */
+  public void fill(double[] weights) {
+    long state = start;
+    for (int r = 0; r < weights.length; r++) {
+      state += GOLDEN;
+      weights[r] = inverse(mix(state) >>> 1);
+    }
+  }
+
   private static int inverse(long word) {
     int weight = TABLE[(int) (word >>> (63 - TABLE_BITS))];
     return weight != SEARCH ? weight : search(word);
