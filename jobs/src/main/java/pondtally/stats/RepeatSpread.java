@@ -100,11 +100,18 @@ public final class RepeatSpread implements Serializable {
   }
 
   private void addPart(int part, int from, int to, double value) {
-    int start = part * times.length;
-    changes.add(start + from, new ExactSum().add(value));
-    if (to < times.length) {
-      changes.add(start + to, new ExactSum().add(value, -1));
+    if (value == 0) {
+      return;
     }
+    changes.add(cell(from, part), new ExactSum().add(value));
+    if (to < times.length) {
+      changes.add(cell(to, part), new ExactSum().add(value, -1));
+    }
+  }
+
+  /** The parts of a row lie beside each other, since they change together. */
+  private static int cell(int row, int part) {
+    return PARTS * row + part;
   }
 
   /** Adds all clusters of another second pass over the same first. Returns this. */
@@ -122,14 +129,13 @@ public final class RepeatSpread implements Serializable {
     double[] variances = new double[times.length];
     for (int row = 0; row < times.length; row++) {
       for (int part = 0; part < PARTS && row > 0; part++) {
-        int cell = part * times.length + row;
-        sums.addCell(cell, cell - 1);
+        sums.addCell(cell(row, part), cell(row - 1, part));
       }
       double b = drift[row];
       double squares =
-          sums.result(row)
-              - 2 * b * sums.result(times.length + row)
-              + b * b * sums.result(2 * times.length + row);
+          sums.result(cell(row, 0))
+              - 2 * b * sums.result(cell(row, 1))
+              + b * b * sums.result(cell(row, 2));
       variances[row] = Math.max(0, squares) / (scale * scale);
     }
     return variances;

@@ -1,14 +1,20 @@
 package pondtally.reports.app;
 
 import java.io.IOException;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
-/** How long each part of a run took. */
+/** How long each part of a run took, and all of it; parts may run beside each other. */
 final class RunClock {
 
-  private final Map<String, Long> millis = new LinkedHashMap<>();
+  private static final long NOT_YET = Long.MIN_VALUE;
+
+  private final Map<String, Long> millis = Collections.synchronizedMap(new LinkedHashMap<>());
+  private final AtomicLong first = new AtomicLong(NOT_YET);
+  private final AtomicLong last = new AtomicLong(NOT_YET);
 
   /** A part of a run that writes files. */
   @FunctionalInterface
@@ -17,25 +23,41 @@ final class RunClock {
   }
 
   <T> T time(String name, Supplier<T> part) {
-    long start = System.nanoTime();
+    long start = begun();
     T result = part.get();
-    millis.put(name, (System.nanoTime() - start) / 1_000_000);
+    ended(name, start);
     return result;
   }
 
   void timed(String name, Part part) throws IOException {
-    long start = System.nanoTime();
+    long start = begun();
     part.run();
-    millis.put(name, (System.nanoTime() - start) / 1_000_000);
+    ended(name, start);
   }
 
-  /** Milliseconds by part, in the order in which they ran. */
+  private long begun() {
+    long now = now();
+    first.compareAndSet(NOT_YET, now);
+    return now;
+  }
+
+  private void ended(String name, long start) {
+    long now = now();
+    millis.put(name, now - start);
+    last.accumulateAndGet(now, Math::max);
+  }
+
+  private static long now() {
+    return System.nanoTime() / 1_000_000;
+  }
+
+  /** Milliseconds by part, in the order in which they ended. */
   Map<String, Long> millis() {
     return millis;
   }
 
-  /** All parts together, seconds. */
+  /** From the beginning of the first part to the end of the last, seconds. */
   double seconds() {
-    return millis.values().stream().mapToLong(Long::longValue).sum() / 1000.0;
+    return millis.isEmpty() ? 0 : (last.get() - first.get()) / 1000.0;
   }
 }

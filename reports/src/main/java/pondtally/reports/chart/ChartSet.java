@@ -1,9 +1,9 @@
 package pondtally.reports.chart;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import pondtally.reports.table.TablePackage;
@@ -32,19 +32,27 @@ public final class ChartSet {
 
   /**
    * Draws every chart whose table the run made into {@code folder}, which is created where it is
-   * missing. The same tables give the same bytes.
+   * missing; several at the same time. The same tables give the same bytes.
    *
    * @return the charts, in the order in which a report shows them
    */
   public static List<ChartFile> write(TablePackage tables, Path folder) throws IOException {
     Files.createDirectories(folder);
-    List<ChartFile> written = new ArrayList<>();
-    for (Figure figure : figures(tables)) {
+    try {
+      return figures(tables).parallelStream().map(figure -> write(figure, folder)).toList();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static ChartFile write(Figure figure, Path folder) {
+    try {
       SvgFile.write(figure, folder.resolve(figure.name() + ".svg"));
       PngFile.write(figure, folder.resolve(figure.name() + ".png"));
-      written.add(new ChartFile(figure.name(), figure.title(), figure.description()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    return List.copyOf(written);
+    return new ChartFile(figure.name(), figure.title(), figure.description());
   }
 
   static List<Figure> figures(TablePackage tables) {
