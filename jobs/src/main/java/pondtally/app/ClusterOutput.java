@@ -7,7 +7,9 @@ import java.util.Set;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.FileSystem;
+import org.apache.hadoop.fs.FileUtil;
 import org.apache.hadoop.fs.Path;
+import org.apache.hadoop.fs.RawLocalFileSystem;
 import pondtally.check.UserError;
 
 /**
@@ -35,8 +37,7 @@ final class ClusterOutput {
   static ClusterOutput prepare(String folder, boolean replace, Configuration settings) {
     Path path = new Path(folder);
     try {
-      FileSystem files = path.getFileSystem(settings);
-      files.setWriteChecksum(false);
+      FileSystem files = FileSystem.newInstance(path.toUri(), withoutSums(settings));
       if (files.exists(path)) {
         refuse(files, path, replace);
       }
@@ -44,6 +45,13 @@ final class ClusterOutput {
     } catch (IOException e) {
       throw notWritable(path, e);
     }
+  }
+
+  /** Where the files end up on a local disk, without Hadoop's hidden files of sums beside them. */
+  private static Configuration withoutSums(Configuration settings) {
+    Configuration own = new Configuration(settings);
+    own.setClass("fs.file.impl", RawLocalFileSystem.class, FileSystem.class);
+    return own;
   }
 
   private static void refuse(FileSystem files, Path path, boolean replace) throws IOException {
@@ -69,7 +77,7 @@ final class ClusterOutput {
       files.delete(new Path(folder, MARKER), false);
       files.delete(target, true);
       files.mkdirs(folder);
-      files.copyFromLocalFile(false, true, new Path(tables.toUri()), target);
+      FileUtil.copy(tables.toFile(), files, target, false, files.getConf());
       try (OutputStream out = files.create(new Path(folder, MARKER), true)) {
         out.write(("pondtally " + version + "\n").getBytes(StandardCharsets.UTF_8));
       }
